@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "joint/joint.hpp"
+#include "quantity/source.hpp"
+#include "quantity/value.hpp"
+
+#include <optional>
+#include <string_view>
+
+namespace faywright {
+
+enum class Status { pass, fail, not_applicable };
+template <>
+struct Words<Status> {
+    static constexpr std::array<std::pair<Status, std::string_view>, 3> all{
+        {{Status::pass, "pass"}, {Status::fail, "fail"}, {Status::not_applicable, "not-applicable"}}};
+};
+
+/// What a check runs over. Of everything it runs over, the worst is kept for each ply, plane, layer or end.
+enum class Scope { joint, end, ply, plane, layer };
+
+/// A check as the program knows it: a stable word, a title for people, and what it is about.
+struct CheckInfo {
+    std::string_view id;
+    std::string_view title;
+    Scope scope = Scope::joint;
+    bool per_case = false;  ///< depends on the load case
+    bool per_bolt = false;  ///< depends on the bolt
+};
+
+/// One instance of a check. Indices not used by its scope stay -1. `part` is an end (0 head, 1 nut), a ply,
+/// a faying plane or a layer.
+struct Where {
+    int part = -1, load_case = -1, bolt = -1;
+};
+
+/// What an instance of a check came to.
+struct Outcome {
+    bool applicable = true;
+    Value demand, resistance;
+    double utilisation = 0.0;
+    std::optional<double> design_factor;  ///< characteristic resistance over the static (unfactored) load effect
+    Source source;
+    const char* note = nullptr;  ///< why it does not apply, or in what the result leaves its formula's range
+
+    [[nodiscard]] static Outcome none(const char* why) {
+        Outcome outcome;
+        outcome.applicable = false;
+        outcome.note = why;
+        return outcome;
+    }
+};
+
+/// Demand and resistance brought to one format: a static load carries the service class's design factor and meets
+/// the characteristic resistance; a dynamic load carries its own factor and meets the design resistance.
+/// Every resistance here falls in proportion to the load, so the achieved factor is resistance over static effect.
+template <class Q>
+[[nodiscard]] Outcome compared(const Joint& joint, const LoadCase& load_case, Q effect, Q characteristic, Q design, const Source& source,
+                               const char* note = nullptr) {
+    const bool is_static = load_case.format == LoadFormat::static_load;
+    const Q demand = (is_static ? joint.service.design_factor : load_case.load_factor) * effect;
+    const Q resistance = is_static ? characteristic : design;
+    Outcome outcome;
+    outcome.demand = demand;
+    outcome.resistance = resistance;
+    const Q none{};
+    constexpr double hopeless = 1e6;
+    outcome.utilisation = resistance > none ? min(static_cast<double>(demand / resistance), hopeless) : demand > none ? hopeless : 0.0;
+    if (effect > none) {
+        const double factor = characteristic / effect;
+        if (factor < hopeless) outcome.design_factor = factor;
+    }
+    outcome.source = source;
+    outcome.note = note;
+    return outcome;
+}
+
+/// A demand that does not grow with the load.
+template <class Q>
+[[nodiscard]] Outcome limited(Q demand, Q resistance, const Source& source, const char* note = nullptr) {
+    Outcome outcome;
+    outcome.demand = demand;
+    outcome.resistance = resistance;
+    const Q none{};
+    constexpr double hopeless = 1e6;
+    outcome.utilisation = resistance > none ? min(static_cast<double>(demand / resistance), hopeless) : demand > none ? hopeless : 0.0;
+    outcome.source = source;
+    outcome.note = note;
+    return outcome;
+}
+
+/// A least distance or count that must be there: utilisation is least over actual.
+template <class Q>
+[[nodiscard]] Outcome at_least(Q least, Q actual, const Source& source, const char* note = nullptr) {
+    auto outcome = limited(least, actual, source, note);
+    return outcome;
+}
+
+}  // namespace faywright

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "joint/resolve.hpp"
+
+namespace faywright {
+
+namespace {
+
+struct Geometry {
+    const Joint& joint;
+    const Node& root;
+    Diagnostics& diagnostics;
+
+    void error(const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
+               std::vector<std::pair<std::string, std::string>> others = {}, const std::string& help = "") {
+        std::vector<std::pair<TextPosition, std::string>> places;
+        for (const auto& [other, words] : others) places.emplace_back(place_of(root, other), words);
+        diagnostics.error({code, message, place_of(root, path), label, std::move(places), help});
+    }
+
+    void holes() {
+        const auto& bolt = joint.bolt;
+        for (const auto& ply : joint.plies) {
+            if (ply.outline.x_min >= ply.outline.x_max || ply.outline.y_min >= ply.outline.y_max) {
+                error("geometry.outline", fmt::format("the outline of {} is empty", ply.name), ply.path + ".outline");
+                continue;
+            }
+            if (ply.hole_diameter < ply.bearing_diameter)
+                error("geometry.hole", fmt::format("the hole of {} in {} does not pass {}", print(Value(ply.hole_diameter)), ply.name, print(Value(ply.bearing_diameter))),
+                      ply.path + ".hole-diameter");
+            for (std::size_t i = 0; i < joint.positions.size(); ++i) {
+                const auto& p = joint.positions[i];
+                const auto r = ply.hole_diameter / 2.0;
+                if (p.x - r <= ply.outline.x_min || p.x + r >= ply.outline.x_max || p.y - r <= ply.outline.y_min || p.y + r >= ply.outline.y_max) {
+                    error("geometry.edge", fmt::format("the hole of bolt {} at ({}, {}) runs over an edge of {}", i + 1, print(Value(p.x)), print(Value(p.y)), ply.name), ply.path,
+                          "", {{"pattern", "the pattern is given here"}});
+                    break;
+                }
+            }
+        }
+        for (std::size_t i = 0; i < joint.positions.size(); ++i)
+            for (std::size_t j = i + 1; j < joint.positions.size(); ++j) {
+                const auto apart = sqrt(squared(joint.positions[i].x - joint.positions[j].x) + squared(joint.positions[i].y - joint.positions[j].y));
+                auto largest = bolt.hole_diameter;
+                for (const auto& ply : joint.plies) largest = max(largest, ply.hole_diameter);
+                if (apart <= largest) {
+                    error("geometry.overlap", fmt::format("the holes of bolts {} and {} overlap: {} apart, holes of {}", i + 1, j + 1, print(Value(apart)), print(Value(largest))), "pattern");
+                    return;
+                }
+                if (apart < bolt.thread.across_corners) {
+                    error("geometry.heads", fmt::format("the heads of bolts {} and {} collide: {} apart, {} across corners", i + 1, j + 1, print(Value(apart)), print(Value(bolt.thread.across_corners))), "pattern");
+                    return;
+                }
+            }
+    }
+
+    void section() {
+        if (!joint.section) return;
+        const auto& s = *joint.section;
+        const auto& tube = s.tube;
+        const auto wall_hole = joint.plies[static_cast<std::size_t>(wall_index())].hole_diameter;
+        auto widest = wall_hole;
+        const char* what = "hole";
+        if (tube.stock) {
+            const auto bore = tube.stock->outside_diameter - 2.0 * tube.stock->wall;
+            if (bore < joint.bolt.thread.diameter)
+                error("geometry.tube", fmt::format("the bolt of {} does not pass the tube's bore of {}", print(Value(joint.bolt.thread.diameter)), print(Value(bore))), s.path + ".tube.stock",
+                      "", {{"bolt.size", "the bolt is given here"}});
+            if (tube.stock->outside_diameter > widest) {
+                widest = tube.stock->outside_diameter;
+                what = "tube";
+            }
+            if (tube.arrangement == TubeArrangement::between_walls && tube.stock->outside_diameter <= wall_hole)
+                error("geometry.tube", fmt::format("the tube of {} falls through the wall's hole of {}", print(Value(tube.stock->outside_diameter)), print(Value(wall_hole))), s.path + ".tube.stock");
+        }
+        for (std::size_t i = 0; i < joint.positions.size(); ++i) {
+            const auto off = joint.positions[i].y - s.offset_y;
+            if (abs(off) + widest / 2.0 > s.clear_width() / 2.0) {
+                error("geometry.cavity", fmt::format("the {} of {} at bolt {} lies outside the cavity of {} between the webs", what, print(Value(widest)), i + 1, print(Value(s.clear_width()))), s.path,
+                      "", {{"pattern", "the pattern is given here"}});
+                break;
+            }
+        }
+        if (tube.arrangement == TubeArrangement::between_walls && tube.length) {
+            if (*tube.length >= s.height)
+                error("geometry.tube", fmt::format("a tube of {} does not go into a cavity of {} between the walls", print(Value(*tube.length)), print(Value(s.inside_height()))), s.path + ".tube.length",
+                      "", {{s.path + ".height", "the section's height is given here"}});
+        }
+        if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length < s.inside_height() + s.wall)
+            error("geometry.tube", fmt::format("a tube of {} does not reach through both walls of a section {} high", print(Value(*tube.length)), print(Value(s.height))), s.path + ".tube.length",
+                  "", {{s.path + ".height", "the section's height is given here"}});
+    }
+
+    void bolt() {
+        const auto& b = joint.bolt;
+        const auto grip = joint.grip();
+        if (b.length < grip)
+            error("geometry.grip", fmt::format("the grip of {} is longer than the bolt of {}", print(Value(grip)), print(Value(b.length))), "bolt.length", "", {{"part", "the grip follows from the parts"}},
+                  fmt::format("at least {} is wanted: grip, nut and two pitches", print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
+        else if (b.length < grip + b.thread.nut_height_least)
+            error("geometry.grip", fmt::format("a bolt of {} ends inside its nut: the grip is {}", print(Value(b.length)), print(Value(grip))), "bolt.length", "", {{"part", "the grip follows from the parts"}},
+                  fmt::format("at least {} is wanted: grip, nut and two pitches", print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
+        else if (b.length - b.thread_length >= grip)
+            error("geometry.thread", fmt::format("the thread of a {} bolt begins {} under the head, beyond the grip of {}: the nut runs out of thread", print(Value(b.length)),
+                                                 print(Value(b.length - b.thread_length)), print(Value(grip))), "bolt.length", "", {{"part", "the grip follows from the parts"}});
+        for (const auto& washer : {b.head_washer, b.nut_washer})
+            if (washer && washer->inside_diameter < b.thread.diameter) error("geometry.washer", "a washer does not pass the bolt", "part");
+    }
+
+private:
+    [[nodiscard]] int wall_index() const {
+        for (std::size_t i = 0; i < joint.plies.size(); ++i)
+            if (joint.plies[i].role == PlyRole::near_wall) return static_cast<int>(i);
+        return 0;
+    }
+};
+
+}  // namespace
+
+void check_geometry(const Joint& joint, const Node& root, Diagnostics& diagnostics) {
+    Geometry geometry{joint, root, diagnostics};
+    geometry.holes();
+    geometry.section();
+    geometry.bolt();
+}
+
+}  // namespace faywright

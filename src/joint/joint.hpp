@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "joint/joint_file.hpp"
+#include "tables/tables.hpp"
+
+#include <string>
+#include <vector>
+
+/// A joint with every name resolved and every default decided: what the assessment reads.
+/// z is the bolt axis, x runs along the rail, y across it; parts are listed from head to nut.
+namespace faywright {
+
+/// Edges of a ply. A side that runs on beyond the joint stands `far_away`.
+struct Outline {
+    Length x_min, x_max, y_min, y_max;
+};
+inline const Length far_away = mm(5000);
+
+enum class PlyRole { plate, near_wall, far_wall };
+
+/// One thickness of metal the bolts pass.
+struct Ply {
+    std::string name;
+    std::string path;  ///< where the joint file describes it, for messages
+    PlyRole role = PlyRole::plate;
+    Side side = Side::attached;
+    Row<Material> material;
+    Length thickness, hole_diameter;
+    Length bearing_diameter;  ///< what presses on the wall of the hole: the bolt, or a tube through the walls
+    Outline outline;
+    DesignMethod method = DesignMethod::en_1999;
+    Stress proof_strength, ultimate_strength;  ///< beside a weld where the holes are weld-affected
+    Row<Surface> surface;
+    std::optional<Length> lever_to_web;
+
+    [[nodiscard]] bool is_aluminium() const { return material.family == Family::aluminium; }
+};
+
+/// A layer between plies, with what the joint file or the table says of it.
+struct Layer {
+    std::string path;
+    Row<LayerMaterial> material;
+    Length thickness;
+};
+
+/// A pair of faces that slips when the joint slips.
+struct FayingPlane {
+    int head_ply = 0, nut_ply = 0;  ///< plies on either side
+    std::optional<int> layer;       ///< index of the layer between them
+    double slip_factor = 0;
+    RowSource source;
+    std::string words;  ///< "mill finish / hot-dip galvanised, jointing compound between"
+};
+
+struct Tube {
+    TubeArrangement arrangement = TubeArrangement::none;
+    Row<Material> material;
+    std::optional<Row<StockTube>> stock;      ///< chosen by the file, or by the assessment
+    std::vector<Row<StockTube>> candidates;   ///< stocked sizes the assessment may choose from, lightest first
+    std::optional<Length> length;             ///< cut length the file gives
+    Length length_tolerance, squareness, hole_clearance;
+};
+
+/// The hollow section, where the joint has one.
+struct Section {
+    std::string name, path;
+    Row<Material> material;
+    Length width, height, wall, web, height_tolerance, offset_y;
+    Tube tube;
+
+    [[nodiscard]] Length clear_width() const { return width - 2.0 * web; }
+    [[nodiscard]] Length inside_height() const { return height - 2.0 * wall; }
+};
+
+enum class StackKind { washer, ply, layer, cavity };
+
+/// One entry of the clamped stack, head to nut. `index` points into plies or layers.
+struct StackEntry {
+    StackKind kind = StackKind::ply;
+    int index = 0;
+    Length thickness;
+};
+
+struct Bolt {
+    Row<Thread> thread;
+    Row<BoltClass> property_class;
+    Row<Finish> finish;
+    Row<Nut> nut;
+    std::optional<Row<Washer>> head_washer, nut_washer;
+    Length length, thread_length;
+    Length hole_diameter;
+    bool length_chosen = false, rolled_after_heat_treatment = false;
+};
+
+struct Tightening {
+    Row<TighteningMethod> method;
+    std::optional<Moment> torque;
+    double proof_utilisation = 0.75;
+    Moment prevailing_torque;
+    bool retighten = true;
+};
+
+struct LoadCase {
+    std::string name;
+    LoadFormat format = LoadFormat::static_load;
+    double load_factor = 1.0;
+    Length at_x, at_y, at_z;
+    Force force_x, force_y, force_z;
+    Moment moment_x, moment_y, moment_z;
+    std::optional<double> cycles;
+    bool reverses = true;
+};
+
+struct Joint {
+    std::string title;
+    Row<ServiceClass> service;
+    Duration life;
+    Bolt bolt;
+    Tightening tightening;
+    std::vector<Position> positions;
+    std::vector<Ply> plies;
+    std::vector<Layer> layers;
+    std::vector<FayingPlane> planes;
+    std::vector<StackEntry> stack;
+    std::optional<Section> section;
+    Temperature assembly = degC(20), coldest = degC(-20), hottest = degC(60);
+    std::vector<LoadCase> load_cases;
+    OverridesFile overrides;
+    Row<Embedding> embedding;
+
+    /// What was assumed because the file did not say, for the output.
+    std::vector<DefaultTaken> defaults;
+
+    /// Washer face to washer face, tube at its nominal length.
+    [[nodiscard]] Length grip() const;
+};
+
+/// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came.
+[[nodiscard]] std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics);
+
+}  // namespace faywright

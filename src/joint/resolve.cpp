@@ -1,0 +1,479 @@
+// SPDX-License-Identifier: MIT
+#include "joint/resolve.hpp"
+
+#include <cmath>
+#include <map>
+
+namespace faywright {
+
+namespace {
+
+/// What every step of the resolution needs.
+struct Resolver {
+    const JointFile& file;
+    const Node& root;
+    const Tables& tables;
+    Diagnostics& diagnostics;
+    Joint joint;
+
+    void error(const std::string& code, const std::string& message, const std::string& path, const std::string& label = "", const std::string& help = "") {
+        diagnostics.error({code, message, place_of(root, path), label, {}, help});
+    }
+
+    void note(const std::string& path, const std::string& meaning, const std::string& value) { joint.defaults.push_back({path, meaning, value}); }
+
+    template <class Record>
+    const Row<Record>* look_up(const std::string& name, const std::string& path) {
+        const auto& table = tables.of<Record>();
+        if (const auto* row = table.find(name); row != nullptr) return row;
+        const auto names = table.names();
+        const auto close = nearest(name, names);
+        error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, detail::shown_text(name), Record::table), path,
+              close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), fmt::format("faywright table {}", Record::table));
+        return nullptr;
+    }
+
+    /// A material by its full name. The alloy's or grade's name alone is not enough; the message lists the rows it could mean.
+    const Row<Material>* material(const std::string& name, const std::optional<Length>& thickness, const std::string& path) {
+        const auto& table = tables.of<Material>();
+        const auto* row = table.find(name);
+        if (row == nullptr) {
+            std::vector<std::string> candidates;
+            for (const auto& each : table.rows)
+                if (name.size() >= 4 && each.name.find(name) != std::string::npos) candidates.push_back(each.name);
+            if (candidates.size() > 1) {
+                if (candidates.size() > 12) candidates.resize(12);
+                error("name.ambiguous", fmt::format("{} is \"{}\", which could be several materials: standard, form and thickness belong to the name", path, detail::shown_text(name)), path,
+                      "", fmt::format("\"{}\"", fmt::join(candidates, "\", \"")));
+                return nullptr;
+            }
+            return look_up<Material>(name, path);
+        }
+        if (thickness && ((row->thickness_above && *thickness <= *row->thickness_above) || (row->thickness_up_to && *thickness > *row->thickness_up_to))) {
+            std::vector<std::string> fitting;
+            for (const auto& each : table.rows)
+                if (each.alloy == row->alloy && each.temper == row->temper && each.family == row->family && each.standard == row->standard &&
+                    (!each.thickness_above || *thickness > *each.thickness_above) && (!each.thickness_up_to || *thickness <= *each.thickness_up_to))
+                    fitting.push_back(each.name);
+            error("material.thickness", fmt::format("{} is \"{}\", which does not cover a thickness of {}", path, name, print(Value(*thickness))), path, "",
+                  fitting.empty() ? "" : fmt::format("\"{}\"", fmt::join(fitting, "\", \"")));
+            return nullptr;
+        }
+        return row;
+    }
+
+    void bolt();
+    void tightening();
+    void pattern();
+    void parts();
+    void plate(const PlateFile& part, const std::string& path);
+    void layer(const LayerFile& part, const std::string& path);
+    void section(const SectionFile& part, const std::string& path);
+    void tube(const SectionFile& part, const std::string& path, Section& section);
+    void sides();
+    void planes();
+    void loads();
+    void bolt_length();
+    [[nodiscard]] DesignMethod method_of(const std::optional<DesignMethod>& given, const Material& material, const std::string& path);
+    void strengths(Ply& ply, bool weld_affected, const std::string& path);
+};
+
+void Resolver::bolt() {
+    auto& bolt = joint.bolt;
+    const auto* thread = look_up<Thread>(file.bolt.size, "bolt.size");
+    if (thread != nullptr) bolt.thread = *thread;
+    if (const auto* finish = look_up<Finish>(file.bolt.finish, "bolt.finish"); finish != nullptr) bolt.finish = *finish;
+    const auto& classes = tables.of<BoltClass>();
+    const Row<BoltClass>* property_class = nullptr;
+    std::vector<std::string> names;
+    for (const auto& row : classes.rows) {
+        if (std::find(names.begin(), names.end(), row.bolt_class) == names.end()) names.push_back(row.bolt_class);
+        if (row.bolt_class != file.bolt.bolt_class || thread == nullptr) continue;
+        if ((!row.above_diameter || thread->diameter > *row.above_diameter) && (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter)) property_class = &row;
+    }
+    if (property_class != nullptr) {
+        bolt.property_class = *property_class;
+    } else if (thread != nullptr || std::find(names.begin(), names.end(), file.bolt.bolt_class) == names.end()) {
+        const bool known = std::find(names.begin(), names.end(), file.bolt.bolt_class) != names.end();
+        const auto close = nearest(file.bolt.bolt_class, names);
+        error("name.unknown",
+              known ? fmt::format("bolt.class {} is not made in size {}", file.bolt.bolt_class, file.bolt.size)
+                    : fmt::format("bolt.class is \"{}\", which the table bolt-classes does not have", detail::shown_text(file.bolt.bolt_class)),
+              "bolt.class", known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
+        return;
+    }
+    if (thread == nullptr || property_class == nullptr) return;
+    const auto nut_class = file.bolt.nut_class.value_or(property_class->nut_class);
+    if (!file.bolt.nut_class) note("bolt.nut-class", "class of the nut", nut_class);
+    const bool oversize = bolt.finish.nut_oversize > mm(0);
+    const Row<Nut>* nut = nullptr;
+    std::vector<std::string> nut_names;
+    for (const auto& row : tables.of<Nut>().rows) {
+        if (row.size != file.bolt.size) continue;
+        nut_names.push_back(row.nut_class);
+        // An oversize row holds only where the standard reduces the load; elsewhere the full load stands.
+        if (row.nut_class == nut_class && (nut == nullptr || row.oversize == oversize)) nut = &row;
+    }
+    if (nut == nullptr)
+        error("name.unknown", fmt::format("no nut of class \"{}\" in size {} is in the table nuts", detail::shown_text(nut_class), file.bolt.size), file.bolt.nut_class ? "bolt.nut-class" : "bolt.class",
+              fmt::format("known in this size: {}", fmt::join(nut_names, ", ")));
+    else
+        bolt.nut = *nut;
+    bolt.hole_diameter = file.bolt.holes == HoleSeries::fine ? thread->hole_fine : file.bolt.holes == HoleSeries::medium ? thread->hole_medium : thread->hole_coarse;
+    bolt.rolled_after_heat_treatment = file.bolt.rolled_after_heat_treatment;
+}
+
+void Resolver::tightening() {
+    if (const auto* method = look_up<TighteningMethod>(file.tightening.method, "tightening.method"); method != nullptr) joint.tightening.method = *method;
+    joint.tightening.torque = file.tightening.torque;
+    joint.tightening.proof_utilisation = file.tightening.proof_utilisation;
+    joint.tightening.prevailing_torque = file.tightening.prevailing_torque;
+    joint.tightening.retighten = file.tightening.retighten;
+    if (file.tightening.torque && file.tightening.prevailing_torque > 0.5 * *file.tightening.torque)
+        error("geometry.torque", "tightening.prevailing-torque takes more than half of the tightening torque", "tightening.prevailing-torque");
+}
+
+void Resolver::pattern() {
+    const auto& p = file.pattern;
+    const bool grid = p.rows || p.columns || p.pitch_x || p.pitch_y;
+    if (p.positions && grid) {
+        error("pattern.both", "pattern has positions and also rows, columns or pitches; one of the two is wanted", "pattern");
+        return;
+    }
+    if (p.positions) {
+        joint.positions = *p.positions;
+        if (p.positions->empty()) error("pattern.empty", "pattern.positions is empty; at least one bolt is wanted", "pattern.positions");
+    } else {
+        const int rows = p.rows.value_or(1), columns = p.columns.value_or(1);
+        if (!p.rows) note("pattern.rows", "number of rows", "1");
+        if (!p.columns) note("pattern.columns", "number of columns", "1");
+        if (columns > 1 && !p.pitch_x) error("key.missing", "pattern.pitch-x is missing: pitch along the rail, for more than one column", "pattern");
+        if (rows > 1 && !p.pitch_y) error("key.missing", "pattern.pitch-y is missing: pitch across the rail, for more than one row", "pattern");
+        const auto pitch_x = p.pitch_x.value_or(mm(0)), pitch_y = p.pitch_y.value_or(mm(0));
+        for (int row = 0; row < rows; ++row)
+            for (int column = 0; column < columns; ++column)
+                joint.positions.push_back({pitch_x * (column - (columns - 1) / 2.0), pitch_y * (row - (rows - 1) / 2.0)});
+    }
+    constexpr std::size_t most = 40;
+    if (joint.positions.size() > most)
+        error("pattern.size", fmt::format("pattern has {} bolts; at most {} are accepted", joint.positions.size(), most), "pattern");
+}
+
+DesignMethod Resolver::method_of(const std::optional<DesignMethod>& given, const Material& material, const std::string& path) {
+    if (given) return *given;
+    const auto method = material.family == Family::aluminium ? DesignMethod::en_1999 : DesignMethod::en_1993;
+    note(path + ".method", "code of practice", std::string(word_of(method)));
+    return method;
+}
+
+void Resolver::strengths(Ply& ply, bool weld_affected, const std::string& path) {
+    ply.proof_strength = ply.material.proof_strength;
+    ply.ultimate_strength = ply.material.ultimate_strength;
+    if (!weld_affected || ply.material.family != Family::aluminium) return;
+    if (!ply.material.haz_proof_strength || !ply.material.haz_ultimate_strength) {
+        error("material.haz", fmt::format("{}.weld-affected is true, but \"{}\" has no strengths beside a weld", path, ply.material.name), path + ".weld-affected");
+        return;
+    }
+    ply.proof_strength = *ply.material.haz_proof_strength;
+    ply.ultimate_strength = *ply.material.haz_ultimate_strength;
+}
+
+void Resolver::plate(const PlateFile& part, const std::string& path) {
+    Ply ply;
+    ply.name = part.name;
+    ply.path = path;
+    if (const auto* row = material(part.material, part.thickness, path + ".material"); row != nullptr) ply.material = *row;
+    if (const auto* row = look_up<Surface>(part.surface, path + ".surface"); row != nullptr) ply.surface = *row;
+    ply.thickness = part.thickness;
+    ply.hole_diameter = part.hole_diameter.value_or(joint.bolt.hole_diameter);
+    if (!part.hole_diameter) note(path + ".hole-diameter", "hole in " + part.name, print(Value(ply.hole_diameter)));
+    ply.bearing_diameter = joint.bolt.thread.diameter;
+    const auto& o = part.outline;
+    ply.outline = {o.x_min.value_or(-far_away), o.x_max.value_or(far_away), o.y_min.value_or(-far_away), o.y_max.value_or(far_away)};
+    if (!o.x_min || !o.x_max || !o.y_min || !o.y_max) note(path + ".outline", part.name + " runs on where no edge is given", "no edge there");
+    ply.method = method_of(part.method, ply.material, path);
+    ply.lever_to_web = part.lever_to_web;
+    strengths(ply, part.weld_affected, path);
+    joint.stack.push_back({StackKind::ply, static_cast<int>(joint.plies.size()), ply.thickness});
+    joint.plies.push_back(std::move(ply));
+}
+
+void Resolver::layer(const LayerFile& part, const std::string& path) {
+    const auto* row = look_up<LayerMaterial>(part.material, path + ".material");
+    if (row == nullptr) return;
+    Layer layer{path, *row, part.thickness.value_or(row->thickness)};
+    if (!part.thickness) note(path + ".thickness", "thickness of " + row->name, print(Value(layer.thickness)));
+    joint.stack.push_back({StackKind::layer, static_cast<int>(joint.layers.size()), layer.thickness});
+    joint.layers.push_back(std::move(layer));
+}
+
+void Resolver::tube(const SectionFile& part, const std::string& path, Section& section) {
+    const auto& given = part.tube;
+    auto& tube = section.tube;
+    tube.arrangement = given.arrangement;
+    tube.length = given.length;
+    tube.length_tolerance = given.length_tolerance;
+    tube.squareness = given.squareness;
+    tube.hole_clearance = given.hole_clearance;
+    if (given.arrangement == TubeArrangement::none) {
+        if (given.material || given.stock || given.length)
+            error("tube.none", fmt::format("{}.tube.arrangement is \"none\", but a tube is described", path), path + ".tube");
+        return;
+    }
+    if (!given.material) {
+        error("key.missing", fmt::format("{}.tube.material is missing: a row of the materials table", path), path + ".tube");
+        return;
+    }
+    if (const auto* row = material(*given.material, std::nullopt, path + ".tube.material"); row != nullptr) tube.material = *row;
+    const auto group = std::string(word_of(tube.material.family));
+    if (given.stock) {
+        const auto* row = look_up<StockTube>(*given.stock, path + ".tube.stock");
+        if (row == nullptr) return;
+        if (row->material_group != group)
+            error("tube.material", fmt::format("{}.tube.stock \"{}\" is stocked in {}, but the material is {}", path, row->name, row->material_group, group), path + ".tube.stock");
+        tube.stock = *row;
+        return;
+    }
+    const auto least_bore = joint.bolt.thread.diameter + mm(0.2);
+    for (const auto& row : tables.of<StockTube>().rows) {
+        const auto bore = row.outside_diameter - 2.0 * row.wall;
+        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1)) tube.candidates.push_back(row);
+    }
+    const auto area = [](const StockTube& t) { return t.wall * (t.outside_diameter - t.wall); };
+    std::stable_sort(tube.candidates.begin(), tube.candidates.end(), [&](const auto& a, const auto& b) { return area(a) < area(b); });
+    if (tube.candidates.empty())
+        error("geometry.tube", fmt::format("no stocked {} tube passes the bolt and fits between the webs", group), path + ".tube");
+}
+
+void Resolver::section(const SectionFile& part, const std::string& path) {
+    if (joint.section) {
+        error("part.section", "only one hollow section is accepted in a joint", path);
+        return;
+    }
+    Section section;
+    section.name = part.name;
+    section.path = path;
+    if (const auto* row = material(part.material, part.wall, path + ".material"); row != nullptr) section.material = *row;
+    section.width = part.width;
+    section.height = part.height;
+    section.wall = part.wall;
+    section.web = part.web.value_or(part.wall);
+    section.height_tolerance = part.height_tolerance;
+    section.offset_y = part.offset_y;
+    if (!part.web) note(path + ".web", "thickness of the webs", print(Value(section.web)));
+    const bool room = section.clear_width() > mm(5) && section.inside_height() > mm(5);
+    if (!room) error("geometry.section", fmt::format("{}: the walls leave no cavity of at least 5 mm inside {} by {}", path, print(Value(part.width)), print(Value(part.height))), path + ".wall");
+    const auto errors = diagnostics.count();
+    tube(part, path, section);
+    if (!room || diagnostics.count() != errors) return;
+
+    Ply wall;
+    wall.material = section.material;
+    wall.path = path;
+    wall.side = Side::rail;
+    if (const auto* row = look_up<Surface>(part.surface, path + ".surface"); row != nullptr) wall.surface = *row;
+    wall.thickness = part.wall;
+    const bool through = section.tube.arrangement == TubeArrangement::through_walls;
+    if (through && !section.tube.stock) {
+        error("tube.stock", fmt::format("{}.tube.stock is missing: a tube through the walls sets the holes, so its size must be chosen", path), path + ".tube");
+        return;
+    }
+    const auto shaft = through ? section.tube.stock->outside_diameter : joint.bolt.thread.diameter;
+    wall.hole_diameter = part.hole_diameter.value_or(through ? shaft + section.tube.hole_clearance : joint.bolt.hole_diameter);
+    if (!part.hole_diameter) note(path + ".hole-diameter", "hole in " + part.name, print(Value(wall.hole_diameter)));
+    wall.bearing_diameter = shaft;
+    wall.outline = {part.x_min.value_or(-far_away), part.x_max.value_or(far_away), part.offset_y - part.width / 2.0, part.offset_y + part.width / 2.0};
+    if (!part.x_min || !part.x_max) note(path + ".x-min", part.name + " runs on where no end is given", "no end there");
+    wall.method = method_of(part.method, wall.material, path);
+    strengths(wall, part.weld_affected, path);
+    for (const auto role : {PlyRole::near_wall, PlyRole::far_wall}) {
+        wall.role = role;
+        wall.name = part.name + (role == PlyRole::near_wall ? ", wall at the head" : ", wall at the nut");
+        joint.stack.push_back({StackKind::ply, static_cast<int>(joint.plies.size()), wall.thickness});
+        joint.plies.push_back(wall);
+        if (role == PlyRole::near_wall) joint.stack.push_back({StackKind::cavity, 0, section.inside_height()});
+    }
+    joint.section = std::move(section);
+}
+
+void Resolver::parts() {
+    const auto last = file.parts.size();
+    for (std::size_t i = 0; i < last; ++i) {
+        const auto path = fmt::format("part[{}]", i);
+        if (const auto* washer = std::get_if<WasherFile>(&file.parts[i])) {
+            if (i != 0 && i + 1 != last) {
+                error("part.washer", fmt::format("{} is a washer inside the stack; washers stand first (under the head) or last (under the nut)", path), path);
+                continue;
+            }
+            const auto name = washer->series + " " + file.bolt.size;
+            if (const auto* row = look_up<Washer>(name, path + ".series"); row != nullptr) {
+                (i == 0 ? joint.bolt.head_washer : joint.bolt.nut_washer) = *row;
+                joint.stack.push_back({StackKind::washer, i == 0 ? 0 : 1, row->thickness});
+            }
+        } else if (const auto* plate_file = std::get_if<PlateFile>(&file.parts[i])) {
+            plate(*plate_file, path);
+        } else if (const auto* layer_file = std::get_if<LayerFile>(&file.parts[i])) {
+            layer(*layer_file, path);
+        } else if (const auto* section_file = std::get_if<SectionFile>(&file.parts[i])) {
+            section(*section_file, path);
+        }
+    }
+    std::map<std::string, int> names;
+    for (const auto& ply : joint.plies)
+        if (++names[ply.name] == 2) error("name.duplicate", fmt::format("two parts are named \"{}\"", ply.name), ply.path + ".name");
+}
+
+void Resolver::sides() {
+    int plates = 0;
+    for (auto& ply : joint.plies) {
+        if (ply.role != PlyRole::plate) continue;
+        const auto index = static_cast<std::size_t>(std::stoul(ply.path.substr(5)));
+        const auto& given = std::get<PlateFile>(file.parts[index]).side;
+        ply.side = given.value_or(joint.section || plates % 2 == 0 ? Side::attached : Side::rail);
+        if (!given) note(ply.path + ".side", "side of " + ply.name, std::string(word_of(ply.side)));
+        ++plates;
+    }
+}
+
+void Resolver::planes() {
+    const auto& overrides = file.overrides;
+    std::optional<int> ply, layer;
+    bool cavity = false;
+    int layers_between = 0;
+    for (const auto& entry : joint.stack) {
+        if (entry.kind == StackKind::cavity) cavity = true;
+        if (entry.kind == StackKind::layer) {
+            layer = entry.index;
+            ++layers_between;
+        }
+        if (entry.kind != StackKind::ply) continue;
+        const auto& here = joint.plies[static_cast<std::size_t>(entry.index)];
+        if (ply && !cavity) {
+            const auto& there = joint.plies[static_cast<std::size_t>(*ply)];
+            if (layers_between > 1) error("part.layer", fmt::format("more than one layer stands between {} and {}", there.name, here.name), here.path);
+            if (there.side != here.side) {
+                FayingPlane plane{*ply, entry.index, layer, 0.0, {}, there.surface.name + " / " + here.surface.name};
+                const auto* between = layer ? &joint.layers[static_cast<std::size_t>(*layer)].material : nullptr;
+                if (between != nullptr) plane.words += ", " + between->name + " between";
+                const Row<SlipFactor>* found = nullptr;
+                for (const auto& row : tables.of<SlipFactor>().rows) {
+                    const bool pair = (row.a == there.surface.name && row.b == here.surface.name) || (row.b == there.surface.name && row.a == here.surface.name);
+                    const bool same_layer = between == nullptr ? !row.between : row.between == between->name;
+                    if (pair && same_layer) found = &row;
+                }
+                if (overrides.slip_factor) {
+                    plane.slip_factor = *overrides.slip_factor;
+                    plane.source = {"overrides of the joint file", "", overrides.reason.value_or("no reason given"), Basis::practice};
+                } else if (found != nullptr) {
+                    plane.slip_factor = found->design;
+                    plane.source = found->source_for("slip-factor");
+                } else if (between != nullptr) {
+                    plane.slip_factor = between->slip_factor;
+                    plane.source = between->source_for("slip-factor");
+                } else {
+                    error("name.unknown", fmt::format("the table slip-factors has no pair \"{}\" and \"{}\"", there.surface.name, here.surface.name), here.path + ".surface", "",
+                          "give overrides.slip-factor from a test, or lay a table of your own over it with --data");
+                }
+                joint.planes.push_back(std::move(plane));
+            }
+        }
+        ply = entry.index;
+        layer.reset();
+        layers_between = 0;
+        cavity = false;
+    }
+    if (joint.planes.empty() && !joint.plies.empty())
+        error("part.planes", "no faying plane: at least one attached plate must lie on the rail's side", "part", "", "check the parts' order and their side");
+}
+
+void Resolver::loads() {
+    if (file.load_cases.empty()) error("load.none", "at least one [[load-case]] is wanted", "load-case");
+    constexpr std::size_t most = 60;
+    if (file.load_cases.size() > most) error("load.count", fmt::format("{} load cases; at most {} are accepted", file.load_cases.size(), most), "load-case");
+    std::map<std::string, std::size_t> names;
+    for (std::size_t i = 0; i < file.load_cases.size(); ++i) {
+        const auto& given = file.load_cases[i];
+        if (const auto [first, fresh] = names.emplace(given.name, i); !fresh)
+            diagnostics.error({"name.duplicate", fmt::format("load-case[{}].name \"{}\" is given twice", i, given.name), place_of(root, fmt::format("load-case[{}].name", i)), "",
+                               {{place_of(root, fmt::format("load-case[{}].name", first->second)), "first given here"}}, ""});
+        if (given.format == LoadFormat::static_load && given.load_factor != 1.0)
+            error("load.format", fmt::format("load-case[{}] is static: the service class's design factor acts, a load factor besides it counts the same allowance twice", i),
+                  fmt::format("load-case[{}].load-factor", i));
+        joint.load_cases.push_back({given.name, given.format, given.load_factor, given.at.x, given.at.y, given.at.z, given.force.x, given.force.y, given.force.z,
+                                    given.moment.x, given.moment.y, given.moment.z, given.cycles, given.reverses});
+    }
+}
+
+void Resolver::bolt_length() {
+    auto& bolt = joint.bolt;
+    const auto& thread = bolt.thread;
+    const auto least = joint.grip() + thread.nut_height + 2.0 * thread.pitch;
+    if (file.bolt.length) {
+        bolt.length = *file.bolt.length;
+    } else {
+        const auto& rows = tables.of<StandardLength>().rows;
+        bool found = false;
+        for (const auto& row : rows)
+            for (const auto& length : row.lengths)
+                if (!found && length >= least) {
+                    bolt.length = length;
+                    found = true;
+                }
+        bolt.length_chosen = true;
+        if (!found)
+            error("geometry.grip", fmt::format("a grip of {} needs a bolt of at least {}, longer than any standard length", print(Value(joint.grip())), print(Value(least))), "bolt");
+        else
+            note("bolt.length", "shortest standard length that fits the grip", print(Value(bolt.length)));
+    }
+    bolt.thread_length = file.bolt.fully_threaded            ? bolt.length
+                         : bolt.length <= mm(125)            ? thread.thread_length_to_125
+                         : bolt.length <= mm(200)            ? thread.thread_length_to_200
+                                                             : thread.thread_length_over_200;
+    bolt.thread_length = min(bolt.thread_length, bolt.length);
+}
+
+}  // namespace
+
+std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables, std::vector<DefaultTaken> defaults, Diagnostics& diagnostics) {
+    const auto before = diagnostics.count();
+    Resolver r{file, root, tables, diagnostics, {}};
+    r.joint.defaults = std::move(defaults);
+    r.joint.title = file.title;
+    r.joint.life = file.life;
+    r.joint.overrides = file.overrides;
+    if (const auto* service = r.look_up<ServiceClass>(file.service_class, "service-class"); service != nullptr) r.joint.service = *service;
+    r.bolt();
+    r.tightening();
+    r.pattern();
+    r.loads();
+    const auto& t = file.temperatures;
+    r.joint.assembly = t.assembly;
+    r.joint.coldest = t.coldest;
+    r.joint.hottest = t.hottest;
+    if (t.coldest > t.assembly || t.assembly > t.hottest)
+        r.error("temperature.order", "temperatures: coldest, assembly and hottest must rise in this order", "temperatures");
+    if (const auto& o = file.overrides; (o.thread_friction_low && o.thread_friction_high && *o.thread_friction_low > *o.thread_friction_high) ||
+                                        (o.head_friction_low && o.head_friction_high && *o.head_friction_low > *o.head_friction_high))
+        r.error("overrides.band", "overrides: a friction band is upside down", "overrides");
+    if (diagnostics.count() != before) return std::nullopt;
+    r.parts();
+    if (diagnostics.count() != before) return std::nullopt;
+    r.sides();
+    r.planes();
+    r.bolt_length();
+    if (diagnostics.count() != before) return std::nullopt;
+
+    // Embedding follows the roughest faying surface; a joint that carries shear takes the shear column.
+    const Row<Embedding>* roughest = nullptr;
+    for (const auto& ply : r.joint.plies)
+        for (const auto& row : tables.of<Embedding>().rows)
+            if (row.roughness == ply.surface.roughness && row.loading == "shear" && (roughest == nullptr || row.head > roughest->head)) roughest = &row;
+    if (roughest == nullptr)
+        r.error("name.unknown", "the table embedding has no row for the roughness of these surfaces", "part");
+    else
+        r.joint.embedding = *roughest;
+    if (diagnostics.count() != before) return std::nullopt;
+    return std::move(r.joint);
+}
+
+}  // namespace faywright

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <boost/units/absolute.hpp>
+#include <boost/units/cmath.hpp>
+#include <boost/units/dimension.hpp>
+#include <boost/units/get_dimension.hpp>
+#include <boost/units/pow.hpp>
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/base.hpp>
+#include <boost/units/systems/si/area.hpp>
+#include <boost/units/systems/si/dimensionless.hpp>
+#include <boost/units/systems/si/energy.hpp>
+#include <boost/units/systems/si/force.hpp>
+#include <boost/units/systems/si/length.hpp>
+#include <boost/units/systems/si/mass.hpp>
+#include <boost/units/systems/si/mass_density.hpp>
+#include <boost/units/systems/si/plane_angle.hpp>
+#include <boost/units/systems/si/pressure.hpp>
+#include <boost/units/systems/si/surface_tension.hpp>
+#include <boost/units/systems/si/temperature.hpp>
+#include <boost/units/systems/si/time.hpp>
+#include <boost/units/systems/si/volume.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+/// Typed physical quantities. A dimensioned value is one of these types from the reader to the
+/// printer; `double` is only ever a true ratio. Stored in SI base units.
+namespace faywright {
+
+namespace detail {
+namespace bu = boost::units;
+template <class Dimension, long N>
+using Power = bu::unit<typename bu::static_power<Dimension, bu::static_rational<N>>::type, bu::si::system>;
+template <class Dimension>
+using Inverse = Power<Dimension, -1>;
+}  // namespace detail
+
+using Length = boost::units::quantity<boost::units::si::length>;
+using Area = boost::units::quantity<boost::units::si::area>;
+/// Volume, and the section modulus of a bar.
+using Volume = boost::units::quantity<boost::units::si::volume>;
+using SecondMoment = boost::units::quantity<detail::Power<boost::units::length_dimension, 4>>;
+using Force = boost::units::quantity<boost::units::si::force>;
+/// Force times lever arm: torque and bending moment (not the library's torque per radian).
+using Moment = boost::units::quantity<boost::units::si::energy>;
+using Stress = boost::units::quantity<boost::units::si::pressure>;
+/// Axial stiffness, force per length.
+using Stiffness = boost::units::quantity<boost::units::si::surface_tension>;
+/// Axial resilience, length per force.
+using Resilience = boost::units::quantity<detail::Inverse<boost::units::surface_tension_dimension>>;
+using Mass = boost::units::quantity<boost::units::si::mass>;
+using Density = boost::units::quantity<boost::units::si::mass_density>;
+using Duration = boost::units::quantity<boost::units::si::time>;
+using Angle = boost::units::quantity<boost::units::si::plane_angle>;
+/// A point on the temperature scale. Two points subtract to a difference; they do not add.
+using Temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;
+using TemperatureDifference = boost::units::quantity<boost::units::si::temperature>;
+/// Coefficient of linear thermal expansion.
+using Expansion = boost::units::quantity<detail::Inverse<boost::units::temperature_dimension>>;
+
+inline Length metre(double v) { return v * boost::units::si::metre; }
+inline Length mm(double v) { return metre(v * 1e-3); }
+inline Length um(double v) { return metre(v * 1e-6); }
+inline Area mm2(double v) { return v * 1e-6 * boost::units::si::square_metre; }
+inline Volume mm3(double v) { return v * 1e-9 * boost::units::si::cubic_metre; }
+inline SecondMoment mm4(double v) { return SecondMoment::from_value(v * 1e-12); }
+inline Force newton(double v) { return v * boost::units::si::newton; }
+inline Force kN(double v) { return newton(v * 1e3); }
+inline Moment Nm(double v) { return v * boost::units::si::joule; }
+inline Moment kNm(double v) { return Nm(v * 1e3); }
+inline Stress MPa(double v) { return v * 1e6 * boost::units::si::pascal; }
+inline Stress GPa(double v) { return MPa(v * 1e3); }
+inline Stiffness N_per_mm(double v) { return Stiffness::from_value(v * 1e3); }
+inline Resilience mm_per_N(double v) { return Resilience::from_value(v * 1e-3); }
+inline Mass kg(double v) { return v * boost::units::si::kilogram; }
+inline Density kg_per_m3(double v) { return Density::from_value(v); }
+inline Duration seconds(double v) { return v * boost::units::si::second; }
+inline Duration hours(double v) { return seconds(v * 3600.0); }
+/// A year of 365.25 days.
+inline Duration years(double v) { return seconds(v * 31557600.0); }
+inline Angle radians(double v) { return v * boost::units::si::radian; }
+inline Angle degrees(double v) { return radians(v * std::numbers::pi / 180.0); }
+inline TemperatureDifference kelvin(double v) { return v * boost::units::si::kelvin; }
+inline Temperature degC(double v) { return Temperature::from_value(v + 273.15); }
+inline Expansion per_K(double v) { return Expansion::from_value(v); }
+
+inline double in_mm(Length q) { return q.value() * 1e3; }
+inline double in_um(Length q) { return q.value() * 1e6; }
+inline double in_mm2(Area q) { return q.value() * 1e6; }
+inline double in_mm3(Volume q) { return q.value() * 1e9; }
+inline double in_mm4(SecondMoment q) { return q.value() * 1e12; }
+inline double in_N(Force q) { return q.value(); }
+inline double in_kN(Force q) { return q.value() * 1e-3; }
+inline double in_Nm(Moment q) { return q.value(); }
+inline double in_kNm(Moment q) { return q.value() * 1e-3; }
+inline double in_MPa(Stress q) { return q.value() * 1e-6; }
+inline double in_GPa(Stress q) { return q.value() * 1e-9; }
+inline double in_N_per_mm(Stiffness q) { return q.value() * 1e-3; }
+inline double in_mm_per_N(Resilience q) { return q.value() * 1e3; }
+inline double in_kg(Mass q) { return q.value(); }
+inline double in_years(Duration q) { return q.value() / 31557600.0; }
+inline double in_degrees(Angle q) { return q.value() * 180.0 / std::numbers::pi; }
+inline double in_K(TemperatureDifference q) { return q.value(); }
+inline double in_degC(Temperature q) { return q.value() - 273.15; }
+
+inline constexpr double pi = std::numbers::pi;
+
+/// The powers formulas use, for ratios and quantities alike.
+inline auto squared(const auto& x) { return x * x; }
+inline auto cubed(const auto& x) { return x * x * x; }
+
+using std::max;
+using std::min;
+
+}  // namespace faywright

@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string_view>
+
+namespace faywright {
+
+/// The text of data/<table>.toml as it was when the program was built; empty if there is no such table.
+[[nodiscard]] std::string_view embedded_table(std::string_view table);
+
+}  // namespace faywright
