@@ -2,7 +2,7 @@
 # Every data/*.toml becomes bytes of the program, found by name through embedded_table().
 file(GLOB tables CONFIGURE_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/*.toml)
 set(FAYWRIGHT_EMBEDDED_TABLES ${CMAKE_BINARY_DIR}/embedded.S ${CMAKE_BINARY_DIR}/embedded.cpp)
-set(assembly "/* generated from data/*.toml */\n.section .rodata\n")
+set(assembly "# generated from the tables in data\n.section .rodata\n")
 set(declarations "")
 set(lookups "")
 foreach(table IN LISTS tables)

@@ -25,7 +25,7 @@ struct Words<TorsionModel> {
 /// sigma = F_M/A_s; the torque in the thread twists the section of diameter d_s, giving tau = c (d_2/d_s) tan(phi + rho) sigma with
 /// phi the lead angle, tan rho = mu_th/cos 30 degrees and c = 3/2 (plastic) or 2 (elastic); von Mises joins them. The permitted preload
 /// is the one at which the joined stress is nu times the 0.2 % proof strength. With the unrounded stress area this gives every cell of
-/// the preload table back; adding the tangents of phi and rho instead runs up to 0.8 % high.
+/// the preload table back; adding the tangents of phi and rho instead runs up to half a per cent high.
 struct AssemblyStress {
     static constexpr Formula formula{
         .name = "assembly-stress",

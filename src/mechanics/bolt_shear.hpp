@@ -13,7 +13,7 @@ namespace faywright {
 ///
 /// EN 1993-1-8 and EN 1999-1-1: F_v,Rd = n α_v f_ub A/γ_M2. With thread in the plane A is the stress area and α_v
 /// follows the class (0.6 or 0.5); in the shank A is gross and α_v 0.6. A packing thicker than d/3 and a joint longer
-/// than 15 d reduce it. AS 4100 takes 0.62 f_uf on the core (minor) area or the shank, times 0.8; the American rule
+/// than 15 d reduce it (the length rule, 3.8, from memory). AS 4100 takes 0.62 f_uf on the core (minor) area or the shank, times 0.8; the American rule
 /// takes a share α_v of f_ub on the gross area (0.5 with threads excluded, in the edition seen), times 0.75.
 struct BoltShear {
     static constexpr Formula formula{

@@ -175,8 +175,16 @@ inline CentreFound find_centre_on_line(std::span<const Position> bolts, const Po
     };
     const double sign = turn;
     double low = 0.0, high = 1e-3;
-    while (sign * excess(high) < 0.0 && high < 1e9) low = high, high *= 2.0;
-    for (int i = 0; i < 200 && high - low > 1e-14 * high; ++i) {
+    if (sign * excess(0.0) >= 0.0) {
+        // Unsymmetrical patterns can turn about a point on the load's side of the centroid, but short of the load.
+        low = -std::abs(arm);
+        high = 0.0;
+    }
+    while (sign * excess(high) < 0.0 && high < 1e9) {
+        low = high;
+        high *= 2.0;
+    }
+    for (int i = 0; i < 200 && high - low > 1e-15 * max(std::abs(high), std::abs(low)); ++i) {
         const double middle = 0.5 * (low + high);
         (sign * excess(middle) < 0.0 ? low : high) = middle;
     }

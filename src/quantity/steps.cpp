@@ -182,10 +182,30 @@ std::string display_symbol(std::string_view identifier) {
     return out;
 }
 
-void Recorder::known(const std::string& symbol, Value value) { symbols_.emplace_back(symbol, value); }
+void Recorder::heading(std::string_view title, const Source& source) {
+    Step step;
+    step.kind = StepKind::heading;
+    step.formula = title;
+    step.source = source;
+    steps_.push_back(std::move(step));
+}
+
+void Recorder::input(const Name& name, Value value) {
+    Step step;
+    step.kind = StepKind::input;
+    step.symbol = *name.symbol != '\0' ? display_symbol(name.symbol) : std::string(name.key);
+    step.formula = name.meaning;
+    step.value = value;
+    steps_.push_back(std::move(step));
+    if (*name.symbol != '\0') symbols_.emplace_back(name.symbol, value);
+}
 
 void Recorder::add(const char* symbol, const char* code, Value value, bool is_expression) {
-    Step step{.symbol = display_symbol(symbol), .formula = code, .substituted = "", .value = value, .code = code, .evident = ""};
+    Step step;
+    step.symbol = display_symbol(symbol);
+    step.formula = code;
+    step.value = value;
+    step.code = code;
     if (is_expression) {
         const auto tokens = tokens_of(code);
         step.formula = laid_out(tokens, 0, tokens.size(), symbols_, as_symbol);
@@ -193,7 +213,7 @@ void Recorder::add(const char* symbol, const char* code, Value value, bool is_ex
         step.evident = evident_of(tokens, symbols_);
     }
     steps_.push_back(std::move(step));
-    known(symbol, value);
+    symbols_.emplace_back(symbol, value);
 }
 
 }  // namespace faywright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "quantity/field.hpp"
+#include "quantity/source.hpp"
 #include "quantity/value.hpp"
 
 #include <concepts>
@@ -12,18 +13,27 @@
 
 namespace faywright {
 
+enum class StepKind {
+    heading,  ///< a calculator begins: its title in `formula`, and its source
+    input,    ///< a given value: its meaning in `formula`
+    derived,  ///< a computed value
+};
+
 /// One line of a derivation, as a certifier reads it.
 struct Step {
+    StepKind kind = StepKind::derived;
     std::string symbol;       ///< as printed, e.g. "F_b,Rd"
     std::string formula;      ///< the expression with symbols
-    std::string substituted;  ///< the expression with values
+    std::string substituted;  ///< the expression with values; empty where words stand for the formula
     Value value;
+    Source source{};
     std::string code;     ///< the expression as the code has it
     std::string evident;  ///< the same with every known symbol replaced by its SI magnitude; empty if words stand in it
 };
 
 /// Keeps no steps: what the inner loops use, at no cost.
 struct NoSteps {
+    void heading(std::string_view, const Source&) const {}
     template <class Inputs>
     void given(const Inputs&) const {}
     template <class T>
@@ -42,7 +52,10 @@ struct NoSteps {
 /// Keeps every step with symbols and with values.
 class Recorder {
 public:
-    /// Makes the symbols of a calculator's inputs known.
+    /// A calculator begins.
+    void heading(std::string_view title, const Source& source);
+
+    /// Notes a calculator's inputs and makes their symbols known.
     template <class Inputs>
     void given(const Inputs& inputs);
 
@@ -61,7 +74,7 @@ public:
         return plain;
     }
 
-    void known(const std::string& symbol, Value value);
+    void input(const Name& name, Value value);
     [[nodiscard]] const std::vector<Step>& steps() const { return steps_; }
 
 private:
@@ -80,9 +93,9 @@ struct MakeKnown {
     template <class T, class... Rest>
     void operator()(const Name& name, const T& member, const Rest&...) const {
         if constexpr (std::constructible_from<Value, T> && !std::same_as<T, bool> && !std::is_enum_v<T> && !std::integral<T>) {
-            if (*name.symbol != '\0') recorder.known(name.symbol, Value(member));
+            recorder.input(name, Value(member));
         } else if constexpr (std::integral<T> && !std::same_as<T, bool>) {
-            if (*name.symbol != '\0') recorder.known(name.symbol, Value(static_cast<double>(member)));
+            recorder.input(name, Value(static_cast<double>(member)));
         } else if constexpr (requires { member.has_value(); *member; }) {
             if (member.has_value()) (*this)(name, *member);
         }

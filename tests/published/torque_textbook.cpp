@@ -41,19 +41,19 @@ TEST_SUITE("published/torque_textbook") {
     }
 
     TEST_CASE("Jindal, example 9-3, p. 267: nut factor of M18 from its frictions") {
-        constexpr Source source{"Jindal, Machine Design, companion data", "1st", "9-3, p. 267", Basis::published};
+        constexpr Source source{"Jindal, Machine Design, companion data", "not stated", "9-3, p. 267", Basis::published};
         // Its mean diameter lies midway between nominal and root diameter, d - 1.2268 P.
         const auto mean = mm(18 - 1.2268 * 2.5 / 2.0);
         published::check(source, "K", torque(kN(10), mm(18), mm(2.5), mean, 0.15, 0.13, mm(1.25 * 18)).nut_factor, {"0.18343"}, "");
     }
 
     TEST_CASE("Jindal, example 9-5, p. 268: M14 at 75 % of proof") {
-        constexpr Source source{"Jindal, Machine Design, companion data", "1st", "9-5, p. 268", Basis::published};
+        constexpr Source source{"Jindal, Machine Design, companion data", "not stated", "9-5, p. 268", Basis::published};
         published::check(source, "T", in_Nm(by_factor(0.75 * MPa(650) * mm2(115), mm(14), 0.2)), {"156.97"}, "Nm");
     }
 
     TEST_CASE("Wentzell, examples 6.1 and 6.4, p. 120: 3/4 coarse bolt and 1 1/4 studs") {
-        constexpr Source source{"Wentzell, Machine Design, companion data", "1st", "6.1 and 6.4, p. 120-124", Basis::published};
+        constexpr Source source{"Wentzell, Machine Design, companion data", "not stated", "6.1 and 6.4, p. 120-124", Basis::published};
         published::check(source, "T of the bolt", in_lbf_inch(by_factor(lbf(0.85 * 0.334 * 85000), inch(0.75), 0.2)), {"3619.73"}, "lbf in");
         published::check(source, "T of a stud", in_lbf_inch(by_factor(lbf(0.9 * 1.073 * 120000), inch(1.25), 0.15)), {"21728.25"}, "lbf in");
     }

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#include "command.hpp"
+#include "report/assessment.hpp"
+
+#include <fmt/format.h>
+
+#include <memory>
+
+namespace faywright::cli {
+
+int check(const CheckOptions& options) {
+    Diagnostics diagnostics;
+    const auto tables = load_tables(options.data, diagnostics);
+    if (diagnostics.any()) return refuse(diagnostics);
+    std::string name;
+    const auto text = read_input(options.joint, name, diagnostics);
+    if (!text) return refuse(diagnostics);
+    const auto joint = read_joint(*text, name, tables, diagnostics);
+    if (!joint) return refuse(diagnostics);
+    const auto assessment = std::make_unique<Assessment>();
+    assess(*joint, *assessment);
+    const bool json = options.format == Format::json;
+    const int status = assessment->passes ? passed : failed;
+    if (!options.explain) return deliver(json ? assessment_json(*assessment) : assessment_text(*assessment, may_color(options)), options, status);
+    const auto explanation = json ? explanation_json(*assessment, *options.explain) : explanation_text(*assessment, *options.explain);
+    if (!explanation) {
+        std::vector<std::string> words(explained_topics.begin(), explained_topics.end());
+        for (const auto* info : all_checks()) words.emplace_back(info->id);
+        const auto close = nearest(*options.explain, words);
+        complain(diagnostics, "name.unknown", fmt::format("there is no check \"{}\"{}", options.explain->substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+                 fmt::format("known: {}", fmt::join(words, ", ")));
+        return refuse(diagnostics);
+    }
+    return deliver(*explanation, options, status);
+}
+
+}  // namespace faywright::cli

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "tables/tables.hpp"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What every command shares: its options, its way to read and to write, its exit statuses.
+namespace faywright::cli {
+
+/// Exit statuses, the same for every command.
+enum Exit { passed = 0, failed = 1, unusable = 2, trouble = 3 };
+
+enum class Format { text, json };
+
+struct Common {
+    Format format = Format::text;
+    std::optional<std::string> output;
+    std::optional<std::filesystem::path> data;
+    bool no_color = false;
+};
+
+struct CheckOptions : Common {
+    std::string joint;
+    std::optional<std::string> explain;
+};
+
+struct CalcOptions : Common {
+    std::string name;
+    std::vector<std::string> inputs;
+    bool help = false;
+};
+
+struct TableOptions : Common {
+    std::string name;
+};
+
+struct TorqueOptions : Common {
+    std::string size, bolt_class = "8.8", finish = "hot-dip galvanised, waxed", tightening = "torque wrench, friction class B";
+    std::optional<std::string> torque, utilisation;
+};
+
+int check(const CheckOptions& options);
+int calc(const CalcOptions& options);
+int table(const TableOptions& options);
+int torque(const TorqueOptions& options);
+
+/// The text of a file, or of standard input for "-"; a diagnostic where it cannot be read.
+[[nodiscard]] std::optional<std::string> read_input(const std::string& path, std::string& shown_name, Diagnostics& diagnostics);
+
+/// Prints to standard output, or writes the whole file or none of it. Gives the status `wanted` unless writing failed.
+[[nodiscard]] int deliver(const std::string& text, const Common& common, int wanted);
+
+/// Prints the diagnostics on standard error; status 2.
+[[nodiscard]] int refuse(const Diagnostics& diagnostics);
+
+/// Whether standard output may carry colour: a terminal, NO_COLOR unset, and not asked otherwise.
+[[nodiscard]] bool may_color(const Common& common);
+
+/// A diagnostic about the command line itself.
+void complain(Diagnostics& diagnostics, const std::string& code, const std::string& message, const std::string& help = "");
+
+}  // namespace faywright::cli

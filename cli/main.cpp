@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+#include "command.hpp"
+#include "quantity/nearest.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <csignal>
+#include <exception>
+
+namespace {
+
+using namespace faywright;
+
+const std::vector<std::string> command_names{"check", "calc", "table", "torque"};
+
+constexpr const char* examples =
+    "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"
+    "\n"
+    "  faywright check drawbar.toml                    assess a joint file\n"
+    "  faywright check drawbar.toml --explain slip     one check line by line\n"
+    "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
+    "  faywright calc bearing --help                   one calculator's inputs\n"
+    "  faywright table materials                       rows and their sources\n"
+    "\n"
+    "Exit status: 0 passes, 1 a check fails, 2 the input cannot be used, 3 other trouble.\n";
+
+void add_common(CLI::App& app, cli::Common& common) {
+    app.add_option_function<std::string>("--format", [&common](const std::string& word) { common.format = word == "json" ? cli::Format::json : cli::Format::text; },
+                                         "text or json")->check(CLI::IsMember({"text", "json"}));
+    app.add_option_function<std::string>("-o,--output", [&common](const std::string& path) { common.output = path; }, "write to this file, whole or not at all");
+    app.add_option_function<std::string>("--data", [&common](const std::string& path) { common.data = path; }, "folder of your own tables, laid over the built-in ones");
+    app.add_flag("--no-color", common.no_color, "no colour, whatever the terminal");
+}
+
+/// What CLI11 cannot say: a misspelt command or option, with the nearest right one.
+std::string better_message(const CLI::App& app, const CLI::ParseError& error, int argc, char** argv) {
+    for (int i = 1; i < argc; ++i) {
+        const std::string word(argv[i]);
+        if (word.empty() || word.front() == '-') continue;
+        if (std::find(command_names.begin(), command_names.end(), word) != command_names.end()) break;
+        const auto close = nearest(word, command_names);
+        return fmt::format("there is no command \"{}\"{}", word.substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close));
+    }
+    for (const auto* command : app.get_subcommands()) {
+        std::vector<std::string> options;
+        for (const auto* option : command->get_options()) {
+            for (const auto& name : option->get_lnames()) options.push_back("--" + name);
+            for (const auto& name : option->get_snames()) options.push_back("-" + name);
+        }
+        for (int i = 1; i < argc; ++i) {
+            const auto word = std::string(argv[i]).substr(0, std::string(argv[i]).find('='));
+            if (word.size() < 2 || word.front() != '-' || std::find(options.begin(), options.end(), word) != options.end()) continue;
+            const auto close = nearest(word, options);
+            return fmt::format("{} has no option {}{}", command->get_name(), word.substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is {}", close));
+        }
+    }
+    std::string text(error.what());
+    return text;
+}
+
+int run(int argc, char** argv) {
+    CLI::App app{"faywright: bolted joints of galvanised steel to hollow aluminium rails", "faywright"};
+    app.footer(examples);
+    app.require_subcommand(0, 1);
+    app.set_version_flag("--version", std::string("faywright ") + FAYWRIGHT_CLI_VERSION + "\nMIT licence");
+
+    cli::CheckOptions check;
+    auto* check_command = app.add_subcommand("check", "assess a joint: every check, clamp force over life, verdict");
+    check_command->add_option("joint", check.joint, "joint file, or - for standard input")->required();
+    check_command->add_option_function<std::string>("--explain", [&check](const std::string& id) { check.explain = id; }, "derive one check, or preload, stiffness, clamp or tube, line by line");
+    add_common(*check_command, check);
+
+    cli::CalcOptions calc;
+    auto* calc_command = app.add_subcommand("calc", "any one calculator: inputs with units in, answer with steps and source out");
+    calc_command->set_help_flag();
+    calc_command->add_flag("-h,--help", calc.help, "the inputs of a calculator, or all calculators");
+    calc_command->add_option("name", calc.name, "calculator; absent: list them");
+    calc_command->add_option("inputs", calc.inputs, "key=value, values as in a joint file");
+    add_common(*calc_command, calc);
+
+    cli::TableOptions table;
+    auto* table_command = app.add_subcommand("table", "the data tables, each row with its source");
+    table_command->add_option("name", table.name, "table; absent: list them");
+    add_common(*table_command, table);
+
+    cli::TorqueOptions torque;
+    auto* torque_command = app.add_subcommand("torque", "tightening torque and clamp-force band");
+    torque_command->add_option("--size", torque.size, "thread size; absent: all sizes");
+    torque_command->add_option("--class", torque.bolt_class, "property class")->capture_default_str();
+    torque_command->add_option("--finish", torque.finish, "row of the finishes table")->capture_default_str();
+    torque_command->add_option("--tightening", torque.tightening, "row of the tightening table")->capture_default_str();
+    torque_command->add_option_function<std::string>("--torque", [&torque](const std::string& value) { torque.torque = value; }, "torque; absent: from the utilisation");
+    torque_command->add_option_function<std::string>("--utilisation", [&torque](const std::string& value) { torque.utilisation = value; }, "share of proof strength reached at the low end of friction (0.75)");
+    add_common(*torque_command, torque);
+
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::Success& wish) {
+        return app.exit(wish);
+    } catch (const CLI::ParseError& error) {
+        fmt::print(stderr, "faywright: {}\nfaywright --help shows the commands\n", better_message(app, error, argc, argv));
+        return cli::unusable;
+    }
+    if (check_command->parsed()) return cli::check(check);
+    if (calc_command->parsed()) return cli::calc(calc);
+    if (table_command->parsed()) return cli::table(table);
+    if (torque_command->parsed()) return cli::torque(torque);
+    fmt::print("{}", examples);
+    return cli::passed;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    // A reader that goes away is no crash of ours.
+    std::signal(SIGPIPE, SIG_IGN);
+    try {
+        return run(argc, argv);
+    } catch (const std::exception& error) {
+        fmt::print(stderr, "faywright: {}\n", error.what());
+        return faywright::cli::trouble;
+    }
+}

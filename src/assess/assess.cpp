@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+#include "assess/assessment.hpp"
+#include "assess/checks_tube.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <tuple>
+
+namespace faywright {
+
+namespace {
+
+/// The list of checks. A check is added by its struct in a header and its name here.
+using Checks = std::tuple<checks::BoltAssemblyStress, checks::BoltWorkingStress, checks::BoltTensionCheck, checks::BoltShearCheck, checks::BoltInteractionCheck,
+                          checks::BoltFatigueCheck, checks::BearingFacePressure, checks::ThreadStrippingCheck, checks::NutMatch, checks::SlipCheck, checks::Separation,
+                          checks::BearingCheck, checks::TearOutCheck, checks::NetSectionCheck, checks::BlockTearingCheck, checks::EdgeDistanceCheck, checks::PlatePrying,
+                          checks::PlyFatigue, checks::PullThroughCheck, checks::TubeYield, checks::TubeBuckling, checks::TubeEndPressure, checks::TubeOverlap,
+                          checks::WallClosing, checks::TubeShare, checks::TubeSquareness, checks::SectionCrush, checks::WallPull, checks::LayerPressure,
+                          checks::LayerTemperature, checks::Protrusion, checks::FreeThread>;
+
+template <class Visit>
+void each_check(Visit&& visit) {
+    [&]<class... Check>(std::type_identity<std::tuple<Check...>>) { (visit(std::type_identity<Check>{}), ...); }(std::type_identity<Checks>{});
+}
+
+int parts_of(const Joint& joint, Scope scope) {
+    switch (scope) {
+        case Scope::joint: return 1;
+        case Scope::end: return 2;
+        case Scope::ply: return static_cast<int>(joint.plies.size());
+        case Scope::plane: return static_cast<int>(joint.planes.size());
+        case Scope::layer: return static_cast<int>(joint.layers.size());
+    }
+    return 0;
+}
+
+/// Rounding in the last digit is no failure.
+constexpr double rounding = 1.0 + 1e-9;
+
+template <class Check>
+CheckResult worst_of(const State& state, int part) {
+    const auto& joint = *state.joint;
+    const int cases = Check::info.per_case ? static_cast<int>(joint.load_cases.size()) : 1;
+    const int bolts = Check::info.per_bolt ? static_cast<int>(joint.positions.size()) : 1;
+    CheckResult worst{&Check::info, {}, {}, Status::not_applicable};
+    worst.outcome.applicable = false;
+    bool any = false;
+    for (int load_case = 0; load_case < cases; ++load_case)
+        for (int bolt = 0; bolt < bolts; ++bolt) {
+            const Where where{Check::info.scope == Scope::joint ? -1 : part, Check::info.per_case ? load_case : -1, Check::info.per_bolt ? bolt : -1};
+            auto outcome = Check::evaluate(state, where);
+            assert(!outcome.applicable || std::isfinite(outcome.utilisation));
+            if (!outcome.applicable) {
+                if (!any && worst.outcome.note == nullptr) worst = {&Check::info, where, outcome, Status::not_applicable};
+                continue;
+            }
+            // The first of equals stays, whatever rounding makes of symmetry.
+            if (!any || outcome.utilisation > worst.outcome.utilisation * rounding) {
+                worst = {&Check::info, where, outcome, outcome.utilisation <= rounding ? Status::pass : Status::fail};
+                any = true;
+            }
+        }
+    return worst;
+}
+
+}  // namespace
+
+void assess(const Joint& joint, Assessment& a) {
+    work_out(joint, a.state);
+    a.count = 0;
+    a.passes = a.state.tube.fits;
+    each_check([&]<class Check>(std::type_identity<Check>) {
+        for (int part = 0; part < parts_of(joint, Check::info.scope); ++part) {
+            assert(a.count < most_results);
+            a.results[a.count] = worst_of<Check>(a.state, part);
+            a.passes = a.passes && a.results[a.count].status != Status::fail;
+            ++a.count;
+        }
+    });
+    for (const auto turning : a.state.turning)
+        if (&turning < a.state.turning.data() + joint.load_cases.size()) a.passes = a.passes && turning != Turning::impossible;
+    a.governing = 0;
+    for (std::size_t i = 1; i < a.count; ++i)
+        if (a.results[i].outcome.applicable && (!a.results[a.governing].outcome.applicable || a.results[i].outcome.utilisation > a.results[a.governing].outcome.utilisation)) a.governing = i;
+    const auto& c = a.state.clamp;
+    a.clamp = {ClampStage{"assembled", "assembled", c.assembled_least, c.assembled_greatest},
+               ClampStage{"embedded", "after embedding", c.embedded_least, c.embedded_greatest},
+               ClampStage{"crept", "after creep of coatings and layers", c.crept_least, c.crept_greatest},
+               ClampStage{"retightened", joint.tightening.retighten ? "re-tightened at first service" : "not re-tightened", c.retightened_least, c.retightened_greatest},
+               ClampStage{"settled", "after the later losses", c.settled_least, c.settled_greatest},
+               ClampStage{"cold", "at the coldest", c.cold_least, c.cold_greatest},
+               ClampStage{"hot", "at the hottest", c.hot_least, c.hot_greatest},
+               ClampStage{"end", "end of life, under the worst load", c.end_least, c.end_greatest}};
+}
+
+const CheckResult* find_check(const Assessment& assessment, std::string_view id) {
+    const CheckResult* worst = nullptr;
+    for (const auto& result : assessment.checks()) {
+        if (result.info->id != id) continue;
+        if (worst == nullptr || (result.outcome.applicable && (!worst->outcome.applicable || result.outcome.utilisation > worst->outcome.utilisation))) worst = &result;
+    }
+    return worst;
+}
+
+std::vector<const CheckInfo*> all_checks() {
+    std::vector<const CheckInfo*> list;
+    each_check([&]<class Check>(std::type_identity<Check>) { list.push_back(&Check::info); });
+    return list;
+}
+
+Recorder explain(const Assessment& assessment, const CheckResult& result) {
+    Recorder recorder;
+    each_check([&]<class Check>(std::type_identity<Check>) {
+        if (&Check::info == result.info) static_cast<void>(Check::evaluate(assessment.state, result.where, recorder));
+    });
+    return recorder;
+}
+
+std::string part_name(const Joint& joint, const CheckResult& result) {
+    const auto index = static_cast<std::size_t>(std::max(result.where.part, 0));
+    switch (result.info->scope) {
+        case Scope::joint: return "";
+        case Scope::end: return index == 0 ? "head" : "nut";
+        case Scope::ply: return joint.plies[index].name;
+        case Scope::plane: return fmt::format("{} / {}", joint.plies[static_cast<std::size_t>(joint.planes[index].head_ply)].name, joint.plies[static_cast<std::size_t>(joint.planes[index].nut_ply)].name);
+        case Scope::layer: return joint.layers[index].material.name;
+    }
+    return "";
+}
+
+}  // namespace faywright

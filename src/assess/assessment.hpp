@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "assess/outcome.hpp"
+#include "assess/state.hpp"
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace faywright {
+
+/// A check with the worst of what it ran over.
+struct CheckResult {
+    const CheckInfo* info = nullptr;
+    Where where;
+    Outcome outcome;
+    Status status = Status::pass;
+};
+
+struct ClampStage {
+    std::string_view id, title;
+    Force least, greatest;
+};
+
+inline constexpr std::size_t most_results = 256;
+inline constexpr std::size_t clamp_stages = 8;
+
+/// What a joint comes to. Holds no memory of its own outside itself: a search fills it again and again.
+struct Assessment {
+    State state;
+    std::array<CheckResult, most_results> results;
+    std::size_t count = 0;
+    std::size_t governing = 0;  ///< index of the result with the greatest utilisation
+    bool passes = false;
+    std::array<ClampStage, clamp_stages> clamp;
+
+    [[nodiscard]] std::span<const CheckResult> checks() const { return {results.data(), count}; }
+};
+
+/// Runs every check. The joint must outlive the assessment, which points into it.
+void assess(const Joint& joint, Assessment& assessment);
+
+/// The result of a check: the worst part of it. Nothing if there is no check of that name.
+[[nodiscard]] const CheckResult* find_check(const Assessment& assessment, std::string_view id);
+
+/// Every check's id and title, in the order of the list.
+[[nodiscard]] std::vector<const CheckInfo*> all_checks();
+
+/// Derives a result again with its steps.
+[[nodiscard]] Recorder explain(const Assessment& assessment, const CheckResult& result);
+
+/// The name of what a result is about: a ply, a plane, a layer, an end; empty for the whole joint.
+[[nodiscard]] std::string part_name(const Joint& joint, const CheckResult& result);
+
+/// What the reader must be told besides the checks.
+[[nodiscard]] std::vector<std::string> warnings(const Assessment& assessment);
+
+/// The cautions every document carries.
+[[nodiscard]] const std::vector<std::string>& cautions();
+
+}  // namespace faywright

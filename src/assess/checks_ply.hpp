@@ -1,0 +1,312 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "assess/checks_joint.hpp"
+#include "assess/edges.hpp"
+#include "mechanics/bearing.hpp"
+#include "mechanics/block_tearing.hpp"
+#include "mechanics/edge_distance.hpp"
+#include "mechanics/member_fatigue.hpp"
+#include "mechanics/net_section.hpp"
+#include "mechanics/prying.hpp"
+#include "mechanics/tear_out.hpp"
+
+/// Checks of each ply (part): what the bolts do to the metal around their holes.
+namespace faywright::checks {
+
+/// Share of a bolt's in-plane force that a ply takes: one for each faying plane it touches, of all planes. Between a tube through
+/// the walls and plates on one face only, the couple of the offset adds to the near wall and loads the far one.
+[[nodiscard]] inline double share_of(const State& s, int ply) {
+    int touching = 0;
+    for (const auto& plane : s.joint->planes) touching += plane.head_ply == ply || plane.nut_ply == ply ? 1 : 0;
+    const double share = touching / static_cast<double>(s.joint->planes.size());
+    if (!s.tube_passes_walls() || s.joint->planes.size() != 1 || s.ply(ply).role == PlyRole::plate) return share;
+    const auto& section = *s.joint->section;
+    const double offset = 0.5 * section.wall / (section.height - section.wall);
+    return touching > 0 ? 1.0 + offset : offset;
+}
+
+/// The way a bolt pushes on a ply: the rail is pushed along the load, the attached part against it.
+[[nodiscard]] inline Edges pushed_edges(const State& s, const Where& w) {
+    const auto& load = s.load(w.load_case, w.bolt);
+    const double sign = s.ply(w.part).side == Side::rail ? 1.0 : -1.0;
+    return edges_of(s.ply(w.part), s.joint->positions, w.bolt, sign * load.along_x, sign * load.along_y);
+}
+
+struct BearingCheck {
+    static constexpr CheckInfo info{"bearing", "Bearing on the wall of the hole", Scope::ply, true, true};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const double share = share_of(s, w.part);
+        if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
+        const auto& ply = s.ply(w.part);
+        const auto edges = pushed_edges(s, w);
+        const Bearing::Inputs in{.bolt_diameter = ply.bearing_diameter,
+                                 .hole_diameter = ply.hole_diameter,
+                                 .thickness = ply.thickness,
+                                 .ultimate_strength = ply.ultimate_strength,
+                                 .bolt_ultimate_strength = s.joint->bolt.property_class.nominal_ultimate_strength,
+                                 .end_distance = edges.end,
+                                 .edge_distance = edges.edge,
+                                 .pitch = edges.pitch,
+                                 .gauge = edges.gauge,
+                                 .method = ply.method};
+        steps.heading(Bearing::formula.title, Bearing::source(ply.method));
+        const auto answer = Bearing::compute(in, steps);
+        steps.heading("Force of the bolt on this ply", Source{"", "", "", Basis::practice});
+        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
+        FAYWRIGHT_STATED(q, "share of this ply", share);
+        FAYWRIGHT_STEP(F_b, q * F_v);
+        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, Bearing::source(ply.method), answer.outside_range);
+    }
+};
+
+struct TearOutCheck {
+    static constexpr CheckInfo info{"tear-out", "Tear-out to the end or the next hole", Scope::ply, true, true};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const double share = share_of(s, w.part);
+        if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
+        const auto& ply = s.ply(w.part);
+        const auto edges = pushed_edges(s, w);
+        auto end = edges.end;
+        // Towards the next hole only the ligament between the two tears.
+        if (edges.pitch) end = min(end, *edges.pitch - 0.5 * ply.hole_diameter);
+        end = max(end, 0.51 * ply.hole_diameter);
+        const TearOut::Inputs in{.bolt_diameter = ply.bearing_diameter, .hole_diameter = ply.hole_diameter, .thickness = ply.thickness, .ultimate_strength = ply.ultimate_strength,
+                                 .end_distance = end, .method = ply.method};
+        steps.heading(TearOut::formula.title, TearOut::source(ply.method));
+        const auto answer = TearOut::compute(in, steps);
+        steps.heading("Force of the bolt on this ply", Source{"", "", "", Basis::practice});
+        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
+        FAYWRIGHT_STATED(q, "share of this ply", share);
+        FAYWRIGHT_STEP(F_b, q * F_v);
+        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, TearOut::source(ply.method), answer.outside_range);
+    }
+};
+
+/// The pattern's extent and the ply's metal seen along one axis.
+struct AxisView {
+    Length width;       ///< of the ply across the axis, or twice far_away where it runs on
+    Length span;        ///< between the outermost bolts, across the axis
+    Length end;         ///< from the outermost bolt on the pulled side to the end, against the axis's direction
+    int across = 0;     ///< bolts in the fullest line across the axis
+    int along = 0;      ///< bolts in the fullest line along the axis
+    Length length;      ///< between the outermost bolts, along the axis
+    bool runs_on = false;
+};
+
+/// `positive`: the bolts push the ply towards greater coordinates.
+[[nodiscard]] inline AxisView seen_along(const State& s, const Ply& ply, bool x_axis, bool positive) {
+    const auto along = [x_axis](const Position& p) { return x_axis ? p.x : p.y; };
+    const auto across = [x_axis](const Position& p) { return x_axis ? p.y : p.x; };
+    const auto& bolts = s.joint->positions;
+    AxisView view;
+    const auto& o = ply.outline;
+    view.width = x_axis ? o.y_max - o.y_min : o.x_max - o.x_min;
+    view.runs_on = view.width > far_away;
+    auto a_min = along(bolts.front()), a_max = a_min, c_min = across(bolts.front()), c_max = c_min;
+    for (const auto& p : bolts) {
+        a_min = min(a_min, along(p));
+        a_max = max(a_max, along(p));
+        c_min = min(c_min, across(p));
+        c_max = max(c_max, across(p));
+        int in_row = 0, in_line = 0;
+        for (const auto& q : bolts) {
+            in_row += abs(along(q) - along(p)) < ply.hole_diameter ? 1 : 0;
+            in_line += abs(across(q) - across(p)) < ply.hole_diameter ? 1 : 0;
+        }
+        view.across = std::max(view.across, in_row);
+        view.along = std::max(view.along, in_line);
+    }
+    view.span = c_max - c_min;
+    view.length = a_max - a_min;
+    const auto low = x_axis ? o.x_min : o.y_min, high = x_axis ? o.x_max : o.y_max;
+    view.end = positive ? high - a_max : a_min - low;
+    return view;
+}
+
+struct NetSectionCheck {
+    static constexpr CheckInfo info{"net-section", "Net section", Scope::ply, true, false};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const double share = share_of(s, w.part);
+        if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
+        const auto& ply = s.ply(w.part);
+        const auto& l = s.load_case(w.load_case);
+        Outcome worst = Outcome::none("the ply runs on across the load: no net section to check here");
+        for (const bool x_axis : {true, false}) {
+            const Force total = abs(x_axis ? l.force_x : l.force_y);
+            const auto view = seen_along(s, ply, x_axis, true);
+            if (view.runs_on || total < newton(1e-3)) continue;
+            const bool wall = ply.role != PlyRole::plate;
+            const auto compute = [&](auto&& keep) {
+                auto& steps = keep;
+                steps.heading(NetSection::formula.title, NetSection::source(ply.method));
+                FAYWRIGHT_STATED(w_p, wall ? "width of the wall" : "width across the load", view.width);
+                FAYWRIGHT_STATED(t, "thickness", ply.thickness);
+                FAYWRIGHT_STATED(n_h, "holes in the fullest line across the load", static_cast<double>(view.across));
+                FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
+                FAYWRIGHT_STEP(A_g, w_p * t);
+                FAYWRIGHT_STEP(A_n, max((w_p - n_h * d_0) * t, 0.001 * A_g));
+                return NetSection::compute({.gross_area = A_g, .net_area = A_n, .yield_strength = ply.proof_strength, .ultimate_strength = ply.ultimate_strength, .method = ply.method}, steps);
+            };
+            const auto answer = compute(NoSteps{});
+            // Without partial factors the smaller of yield and rupture, as the rule weighs them.
+            const auto bare = NetSection::compute({.gross_area = view.width * ply.thickness,
+                                                   .net_area = max((view.width - static_cast<double>(view.across) * ply.hole_diameter) * ply.thickness, 0.001 * view.width * ply.thickness),
+                                                   .yield_strength = ply.proof_strength, .ultimate_strength = ply.ultimate_strength,
+                                                   .gamma_M0 = 1.0, .gamma_M1 = 1.0, .gamma_M2 = 1.0, .method = ply.method});
+            auto outcome = compared(*s.joint, l, share * total, bare.resistance, answer.resistance, NetSection::source(ply.method), answer.outside_range);
+            if (!worst.applicable || outcome.utilisation > worst.utilisation) {
+                worst = outcome;
+                if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) static_cast<void>(compute(steps));
+            }
+        }
+        return worst;
+    }
+};
+
+struct BlockTearingCheck {
+    static constexpr CheckInfo info{"block-tearing", "Block tearing of the group", Scope::ply, true, false};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const double share = share_of(s, w.part);
+        if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
+        const auto& ply = s.ply(w.part);
+        const auto& l = s.load_case(w.load_case);
+        Outcome worst = Outcome::none("no end of this ply lies before the bolts in this direction");
+        for (const bool x_axis : {true, false}) {
+            const Force along = x_axis ? l.force_x : l.force_y;
+            if (abs(along) < newton(1e-3)) continue;
+            const bool positive = (along > newton(0)) == (ply.side == Side::rail);
+            const auto view = seen_along(s, ply, x_axis, positive);
+            if (view.end > far_away / 2.0) continue;
+            const bool eccentric = abs(l.moment_z) > Nm(0) || abs(l.at_x) + abs(l.at_y) > mm(1);
+            const auto compute = [&](bool bare, auto&& keep) {
+                auto& steps = keep;
+                steps.heading(BlockTearing::formula.title, BlockTearing::source(ply.method));
+                FAYWRIGHT_STATED(b, "between the outermost bolts, across the load", view.span);
+                FAYWRIGHT_STATED(n_a, "bolts in the fullest line across", static_cast<double>(view.across));
+                FAYWRIGHT_STATED(L_v, "outermost bolt line to the end", view.length + view.end);
+                FAYWRIGHT_STATED(n_v, "bolts in the fullest line along", static_cast<double>(view.along));
+                FAYWRIGHT_STATED(t, "thickness", ply.thickness);
+                FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
+                FAYWRIGHT_STEP(A_nt, max((b - (n_a - 1.0) * d_0) * t, 0.0 * b * t));
+                FAYWRIGHT_STEP(A_nv, max(2.0 * (L_v - (n_v - 0.5) * d_0) * t, 0.001 * L_v * t));
+                BlockTearing::Inputs in{.net_tension_area = A_nt, .net_shear_area = A_nv, .gross_shear_area = 2.0 * L_v * t, .yield_strength = ply.proof_strength,
+                                        .ultimate_strength = ply.ultimate_strength, .pull = eccentric ? BlockPull::eccentric : BlockPull::concentric, .method = ply.method};
+                if (bare) in.gamma_M0 = in.gamma_M1 = in.gamma_M2 = 1.0;
+                return BlockTearing::compute(in, steps);
+            };
+            const auto design = compute(false, NoSteps{}), bare = compute(true, NoSteps{});
+            auto outcome = compared(*s.joint, l, share * abs(along), bare.resistance, design.resistance, BlockTearing::source(ply.method), design.outside_range);
+            if (!worst.applicable || outcome.utilisation > worst.utilisation) {
+                worst = outcome;
+                if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>)
+                    static_cast<void>(compute(l.format == LoadFormat::static_load, steps));
+            }
+        }
+        return worst;
+    }
+};
+
+/// Least distances to edges and neighbours, whatever the load.
+struct EdgeDistanceCheck {
+    static constexpr CheckInfo info{"edge-distance", "Least edge distance and pitch", Scope::ply, false, true};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const auto& ply = s.ply(w.part);
+        const auto ahead = edges_of(ply, s.joint->positions, w.bolt, 1, 0), back = edges_of(ply, s.joint->positions, w.bolt, -1, 0);
+        const auto nearer = [](const std::optional<Length>& a, const std::optional<Length>& b) { return a && b ? std::optional(min(*a, *b)) : a ? a : b; };
+        EdgeDistance::Inputs in{.bolt_diameter = ply.bearing_diameter,
+                                .hole_diameter = ply.hole_diameter,
+                                .thickness = ply.thickness,
+                                .end_distance = min(ahead.end, back.end),
+                                .edge_distance = ahead.edge,
+                                .pitch = nearer(ahead.pitch, back.pitch),
+                                .gauge = nearer(ahead.gauge, back.gauge),
+                                .method = ply.method};
+        steps.heading(EdgeDistance::formula.title, EdgeDistance::source(ply.method));
+        const auto answer = EdgeDistance::compute(in, steps);
+        return limited(answer.utilisation, 1.0, EdgeDistance::source(ply.method), answer.outside_range);
+    }
+};
+
+/// Prying of a plate held by a web or weld beside the bolt line.
+struct PlatePrying {
+    static constexpr CheckInfo info{"plate-prying", "Plate bending and prying beside the bolt", Scope::ply, true, true};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const auto& ply = s.ply(w.part);
+        if (!ply.lever_to_web) return Outcome::none("the joint file gives no lever-to-web for this plate");
+        const auto edges = edges_of(ply, s.joint->positions, w.bolt, 0, 1);
+        const auto back = edges_of(ply, s.joint->positions, w.bolt, 0, -1);
+        const auto m = *ply.lever_to_web;
+        const auto gauge = edges.gauge.value_or(2.0 * edges.edge);
+        const auto tension = bolt_tension_resistance(s);
+        const bool is_static = s.load_case(w.load_case).format == LoadFormat::static_load;
+        const Prying::Inputs in{.effective_length = min(4.0 * m + 1.25 * min(edges.end, back.end), min(2.0 * pi * m, gauge)),
+                                .thickness = ply.thickness,
+                                .yield_strength = ply.proof_strength,
+                                .bolt_to_web = m,
+                                .bolt_to_edge = max(min(edges.end, back.end), 0.6 * ply.hole_diameter),
+                                .bolt_tension_resistance = is_static ? tension.characteristic : tension.resistance,
+                                .bolts = 1,
+                                .washer_diameter = {}};
+        if (Prying::refusal(in) != nullptr) return limited(s.load(w.load_case, w.bolt).tension, newton(0), Prying::formula.source, Prying::refusal(in));
+        steps.heading(Prying::formula.title, Prying::formula.source);
+        const auto answer = Prying::compute(in, steps);
+        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, answer.resistance, answer.resistance, Prying::formula.source, answer.outside_range);
+    }
+};
+
+/// Fatigue of the metal beside the hole from the force the bolt brings into it.
+struct PlyFatigue {
+    static constexpr CheckInfo info{"ply-fatigue", "Fatigue of the ply beside the hole", Scope::ply, true, true};
+
+    static constexpr Source source(bool aluminium) {
+        if (aluminium) return {"EN 1999-1-3", "2007", "Table J.15, bolted joint 56-4", Basis::memory};
+        return {"EN 1993-1-9", "2005", "Table 8.1, category 50: holes in bearing without preload", Basis::memory};
+    }
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const auto& l = s.load_case(w.load_case);
+        if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
+        const double share = share_of(s, w.part);
+        if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
+        const auto& ply = s.ply(w.part);
+        const auto edges = pushed_edges(s, w);
+        const bool aluminium = ply.is_aluminium();
+        steps.heading("Nominal stress on the strip of one bolt", Source{"", "", "", Basis::practice});
+        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
+        FAYWRIGHT_STATED(q, "share of this ply", share);
+        FAYWRIGHT_STATED(gamma_F, "load factor of the case", l.load_factor);
+        FAYWRIGHT_STATED(r, "2 where the load reverses, else 1", l.reverses ? 2.0 : 1.0);
+        // Further than eight diameters out the metal hardly shares in this bolt's force.
+        FAYWRIGHT_STATED(w_s, "strip of metal of one bolt: to the edge or half-way to the next, both sides, at most 8 hole diameters",
+                         min(min(2.0 * edges.edge, edges.gauge.value_or(2.0 * edges.edge)), 8.0 * ply.hole_diameter));
+        FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
+        FAYWRIGHT_STATED(t, "thickness", ply.thickness);
+        FAYWRIGHT_STEP(dsigma, r * gamma_F * q * F_v / (max(w_s - d_0, 0.05 * d_0) * t));
+        steps.heading(MemberFatigue::formula.title, source(aluminium));
+        const auto answer = MemberFatigue::compute({.stress_range = dsigma,
+                                                    .category = aluminium ? MPa(56) : MPa(50),
+                                                    .slope = aluminium ? 4.0 : 3.0,
+                                                    .second_slope = aluminium ? 4.0 : 5.0,
+                                                    .cycles = *l.cycles},
+                                                   steps);
+        auto outcome = limited(dsigma, answer.endured, source(aluminium));
+        if (dsigma > MPa(1e-3)) outcome.design_factor = answer.endured / dsigma;
+        return outcome;
+    }
+};
+
+}  // namespace faywright::checks

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "joint/joint.hpp"
+
+#include <cmath>
+#include <optional>
+#include <span>
+
+namespace faywright {
+
+/// Distances from a bolt's centre that a code asks for, along and across the force the bolt puts on a ply.
+struct Edges {
+    Length end;                   ///< to the outline, the way the bolt pushes
+    Length edge;                  ///< to the outline, across, on the nearer side
+    std::optional<Length> pitch;  ///< to the next hole ahead
+    std::optional<Length> gauge;  ///< to the next hole beside
+};
+
+namespace detail {
+
+/// From a point along a direction to the outline.
+inline Length reach(const Outline& o, const Position& p, double ux, double uy) {
+    auto least = 2.0 * far_away;
+    if (ux > 1e-9) least = min(least, (o.x_max - p.x) / ux);
+    if (ux < -1e-9) least = min(least, (o.x_min - p.x) / ux);
+    if (uy > 1e-9) least = min(least, (o.y_max - p.y) / uy);
+    if (uy < -1e-9) least = min(least, (o.y_min - p.y) / uy);
+    return max(least, mm(0));
+}
+
+}  // namespace detail
+
+/// `ux`, `uy`: unit vector of the push. Holes count as ahead where the push would tear into them (within one hole
+/// diameter of its line) and as beside where they stand level with the bolt.
+[[nodiscard]] inline Edges edges_of(const Ply& ply, std::span<const Position> bolts, int bolt, double ux, double uy) {
+    const auto& here = bolts[static_cast<std::size_t>(bolt)];
+    Edges edges{detail::reach(ply.outline, here, ux, uy),
+                min(detail::reach(ply.outline, here, -uy, ux), detail::reach(ply.outline, here, uy, -ux)), {}, {}};
+    for (std::size_t i = 0; i < bolts.size(); ++i) {
+        if (static_cast<int>(i) == bolt) continue;
+        const auto dx = bolts[i].x - here.x, dy = bolts[i].y - here.y;
+        const Length ahead = ux * dx + uy * dy, beside = abs(ux * dy - uy * dx);
+        if (ahead > mm(0) && beside < ply.hole_diameter && (!edges.pitch || ahead < *edges.pitch)) edges.pitch = ahead;
+        if (abs(ahead) < ply.hole_diameter && beside > mm(0) && (!edges.gauge || beside < *edges.gauge)) edges.gauge = beside;
+    }
+    return edges;
+}
+
+}  // namespace faywright

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "joint/joint.hpp"
+#include "mechanics/assembly_stress.hpp"
+#include "mechanics/bolt_group_in_plane.hpp"
+#include "mechanics/bolt_group_out_of_plane.hpp"
+#include "mechanics/bolt_stiffness.hpp"
+#include "mechanics/clamp_life.hpp"
+#include "mechanics/embedding_loss.hpp"
+#include "mechanics/load_factor.hpp"
+#include "mechanics/member_stiffness.hpp"
+#include "mechanics/preload_from_torque.hpp"
+#include "mechanics/thermal_change.hpp"
+#include "mechanics/thread_geometry.hpp"
+#include "mechanics/tightening_torque.hpp"
+#include "mechanics/tube_length.hpp"
+#include "mechanics/tube_wall.hpp"
+#include "mechanics/wall_bending.hpp"
+
+#include <array>
+
+namespace faywright {
+
+inline constexpr std::size_t most_bolts = 40;
+inline constexpr std::size_t most_cases = 60;
+
+/// What one bolt feels of one load case, without any factor.
+struct BoltLoad {
+    PlaneForce shear;
+    Force resultant;        ///< of the shear
+    double along_x, along_y;  ///< its direction; (1, 0) where there is none
+    Force tension;          ///< relief counts as none
+};
+
+/// How a load case's moment is taken.
+enum class Turning { centroid, heel, impossible };
+
+/// The crush tube as assessed.
+struct TubeState {
+    bool present = false;
+    const Row<StockTube>* stock = nullptr;
+    bool chosen = false;  ///< by the assessment, not by the file
+    bool fits = true;     ///< false: no stocked size serves, the strongest stands here
+    Length bore, length;
+    TubeWall::Answer wall{};
+    TubeLength::Answer length_check{};
+};
+
+/// One wall of the section with what presses on it from outside.
+struct WallSide {
+    WallBending::Inputs inputs{};
+    WallBending::Answer wall{};
+    WallBending::Inputs plate_inputs{};
+    WallBending::Answer plate{};
+    bool bridged = false;      ///< a plate spans the webs and bends with the wall
+    Stiffness stiffness;       ///< against being pressed towards the tube
+    Force first_yield;         ///< closing force at which the wall first yields
+    bool worked_out = false;
+};
+
+/// Everything the checks share, worked out once for a joint.
+struct State {
+    const Joint* joint = nullptr;
+    ThreadGeometry::Answer thread{};
+    Length grip, shank_in_grip;
+    Resilience bolt_resilience, part_resilience;
+    double load_factor = 0, bolt_share = 0, clamp_share = 0;  ///< Φ; share of a load that reaches the bolt, that leaves the clamp
+    const char* stiffness_note = nullptr;
+    Length bearing_diameter, bearing_hole;  ///< under the turned nut
+    double thread_friction_low = 0, thread_friction_high = 0, head_friction_low = 0, head_friction_high = 0;
+    Moment torque;
+    bool torque_chosen = false;
+    PreloadFromTorque::Answer preload{};
+    Force embedding_loss;
+    double coating_creep = 0, layer_creep = 0;
+    Force cold_change, hot_change;
+    ClampLife::Answer clamp{};
+    Force settled_least;  ///< least clamp of the rest of life, load apart
+    Force greatest;       ///< greatest bolt force of life, load apart
+    std::array<WallSide, 2> walls{};  ///< head side and nut side of a hollow section
+    Force open_capacity;              ///< what the walls stand with nothing between them
+    TubeState tube;
+    PatternInertia pattern{};
+    std::array<BoltLoad, most_bolts * most_cases> loads{};
+    std::array<Turning, most_cases> turning{};
+
+    [[nodiscard]] const BoltLoad& load(int load_case, int bolt) const {
+        return loads[static_cast<std::size_t>(load_case) * joint->positions.size() + static_cast<std::size_t>(bolt)];
+    }
+    [[nodiscard]] const LoadCase& load_case(int index) const { return joint->load_cases[static_cast<std::size_t>(index)]; }
+    [[nodiscard]] const Ply& ply(int index) const { return joint->plies[static_cast<std::size_t>(index)]; }
+    [[nodiscard]] TubeArrangement arrangement() const { return joint->section ? joint->section->tube.arrangement : TubeArrangement::none; }
+    /// A hollow section with nothing inside it to carry the clamp.
+    [[nodiscard]] bool is_open_cavity() const { return joint->section && arrangement() == TubeArrangement::none; }
+    [[nodiscard]] bool tube_passes_walls() const { return joint->section && arrangement() == TubeArrangement::through_walls; }
+};
+
+/// Fills the state; no allocation, so that a search can do it millions of times into the same place. Bending of
+/// the walls is worked out anew only where its inputs differ from those of the call before.
+void work_out(const Joint& joint, State& state);
+
+/// The same steps again with their derivation kept, for people. `topic` is "preload", "stiffness", "clamp", "tube" or "loads".
+void derive(const State& state, std::string_view topic, Recorder& steps);
+
+}  // namespace faywright

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "quantity/text.hpp"
+#include "report/assessment.hpp"
+#include "report/json.hpp"
+
+#include <fmt/format.h>
+
+namespace faywright {
+
+namespace {
+
+using json::Json;
+
+Json check_json(const Assessment& a, const CheckResult& result) {
+    const auto& joint = *a.state.joint;
+    const auto& o = result.outcome;
+    Json out;
+    out["id"] = result.info->id;
+    out["title"] = result.info->title;
+    if (result.where.load_case >= 0 && o.applicable) out["case"] = joint.load_cases[static_cast<std::size_t>(result.where.load_case)].name;
+    if (result.where.bolt >= 0 && o.applicable) out["bolt"] = result.where.bolt + 1;
+    if (const auto part = part_name(joint, result); !part.empty()) out[result.info->scope == Scope::ply ? "ply" : "part"] = part;
+    if (o.applicable) {
+        out["demand"] = json::of(o.demand);
+        out["resistance"] = json::of(o.resistance);
+        out["utilisation"] = o.utilisation;
+        if (o.design_factor) out["design_factor"] = *o.design_factor;
+    }
+    out["status"] = word_of(result.status);
+    if (o.applicable) out["source"] = json::of(o.source);
+    if (o.note != nullptr) out["note"] = o.note;
+    return out;
+}
+
+Json tube_json(const State& s) {
+    Json out;
+    out["arrangement"] = word_of(s.arrangement());
+    if (s.tube.present) {
+        out["stock"] = s.tube.stock->name;
+        out["chosen"] = s.tube.chosen;
+        out["fits"] = s.tube.fits;
+        out["material"] = s.joint->section->tube.material.name;
+        out["outside_diameter"] = json::of(s.tube.stock->outside_diameter);
+        out["bore"] = json::of(s.tube.bore);
+        out["length"] = json::of(s.tube.length);
+        out["stress"] = json::of(s.tube.wall.stress);
+        out["end_pressure"] = json::of(s.tube.wall.end_pressure);
+        if (!s.tube_passes_walls()) {
+            const auto& l = s.tube.length_check;
+            out["length_tolerance"] = json::of(s.joint->section->tube.length_tolerance);
+            out["gap"] = {{"min", json::of(l.gap_least)}, {"max", json::of(l.gap_greatest)}};
+            out["closing_force"] = {{"min", json::of(l.closing_force_least)}, {"max", json::of(l.closing_force_greatest)}};
+            out["wall_first_yield"] = json::of(min(s.walls[0].first_yield, s.walls[1].first_yield));
+            out["share_left"] = l.share_left;
+            out["allowed_length"] = {{"min", json::of(l.length_least)}, {"max", json::of(l.length_greatest)}};
+            out["allowed_gap"] = json::of(l.allowed_gap);
+            out["cut_length"] = json::of(l.cut_length);
+        }
+    }
+    out["without_tube"] = json::of(s.open_capacity);
+    return out;
+}
+
+}  // namespace
+
+std::string assessment_json(const Assessment& a) {
+    const auto& s = a.state;
+    const auto& joint = *s.joint;
+    Json out;
+    out["program"] = "faywright";
+    out["version"] = FAYWRIGHT_VERSION;
+    out["joint"] = joint.title;
+    out["verdict"] = a.passes ? "pass" : "fail";
+    out["governing"] = a.results[a.governing].info->id;
+    out["service"] = {{"class", joint.service.name}, {"design_factor", joint.service.design_factor}};
+    out["bolt"] = {{"size", joint.bolt.thread.name}, {"length", json::of(joint.bolt.length)}, {"class", joint.bolt.property_class.bolt_class}, {"finish", joint.bolt.finish.name},
+                   {"nut_class", joint.bolt.nut.nut_class}, {"count", joint.positions.size()}};
+    out["torque"] = json::of(s.torque);
+    out["load_factor"] = s.load_factor;
+    out["grip"] = json::of(s.grip);
+    out["checks"] = Json::array();
+    for (const auto& result : a.checks()) out["checks"].push_back(check_json(a, result));
+    out["clamp"] = Json::array();
+    for (const auto& stage : a.clamp) out["clamp"].push_back({{"stage", stage.id}, {"title", stage.title}, {"min", json::of(stage.least)}, {"max", json::of(stage.greatest)}});
+    if (joint.section) out["tube"] = tube_json(s);
+    out["assumptions"] = Json::array();
+    for (const auto& taken : joint.defaults) out["assumptions"].push_back({{"field", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
+    out["warnings"] = warnings(a);
+    out["cautions"] = cautions();
+    return json::printed(out);
+}
+
+std::optional<std::string> explanation_json(const Assessment& a, const std::string& word) {
+    Json out;
+    if (std::find(explained_topics.begin(), explained_topics.end(), word) != explained_topics.end()) {
+        Recorder steps;
+        derive(a.state, word, steps);
+        out["topic"] = word;
+        out["steps"] = json::of(steps.steps());
+        return json::printed(out);
+    }
+    const auto* result = find_check(a, word);
+    if (result == nullptr) return std::nullopt;
+    out["check"] = check_json(a, *result);
+    out["steps"] = json::of(explain(a, *result).steps());
+    return json::printed(out);
+}
+
+}  // namespace faywright

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: MIT
+#include "quantity/text.hpp"
+#include "report/assessment.hpp"
+#include "report/layout.hpp"
+#include "report/steps_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace faywright {
+
+namespace {
+
+std::string mark_of(Status status) { return status == Status::pass ? "pass" : status == Status::fail ? "FAIL" : "-"; }
+
+std::string colored(const std::string& text, Status status, bool color) {
+    if (!color || status == Status::not_applicable) return text;
+    return fmt::format("\x1b[{}m{}\x1b[0m", status == Status::pass ? "32" : "1;31", text);
+}
+
+std::string ratio(double value) { return value >= 1000 ? ">999" : fmt::format("{:.2f}", value); }
+
+std::string name_of(const Joint& joint, const CheckResult& result) {
+    const auto part = part_name(joint, result);
+    return std::string(result.info->id) + (part.empty() ? "" : fmt::format(" ({})", part));
+}
+
+std::string place_of(const Joint& joint, const CheckResult& result) {
+    std::string out;
+    if (result.where.load_case >= 0) out = joint.load_cases[static_cast<std::size_t>(result.where.load_case)].name;
+    if (result.where.bolt >= 0) out += fmt::format("{}bolt {}", out.empty() ? "" : ", ", result.where.bolt + 1);
+    return out;
+}
+
+std::vector<const CheckResult*> sorted(const Assessment& a) {
+    std::vector<const CheckResult*> list;
+    for (const auto& result : a.checks()) list.push_back(&result);
+    std::stable_sort(list.begin(), list.end(), [](const CheckResult* x, const CheckResult* y) {
+        if (x->outcome.applicable != y->outcome.applicable) return x->outcome.applicable;
+        return x->outcome.utilisation > y->outcome.utilisation;
+    });
+    return list;
+}
+
+const CheckResult* least_factor(const Assessment& a) {
+    const CheckResult* least = nullptr;
+    for (const auto& result : a.checks()) {
+        if (!result.outcome.applicable || !result.outcome.design_factor || result.where.load_case < 0) continue;
+        if (a.state.load_case(result.where.load_case).format != LoadFormat::static_load || result.info->id.ends_with("fatigue")) continue;
+        if (least == nullptr || *result.outcome.design_factor < *least->outcome.design_factor) least = &result;
+    }
+    return least;
+}
+
+std::string line(std::string_view label, const std::string& value) { return "  " + fitted(label, 42) + value + '\n'; }
+
+std::string tube_text(const Assessment& a) {
+    const auto& s = a.state;
+    const auto& joint = *s.joint;
+    if (!joint.section) return "";
+    const auto& section = *joint.section;
+    std::string out = "\nTUBE\n";
+    out += line("arrangement", std::string(word_of(section.tube.arrangement)));
+    if (s.tube.present) {
+        out += line(s.tube.chosen ? "chosen from stock" : "given", fmt::format("{}, {}", s.tube.stock->name, section.tube.material.name));
+        out += line("bore; bolt", fmt::format("{}; {}", print(Value(s.tube.bore)), print(Value(joint.bolt.thread.diameter))));
+        out += line("stress at the greatest clamp", fmt::format("{} of {}", print(Value(s.tube.wall.stress)), print(Value(section.tube.material.proof_strength))));
+        out += line("pressure of its ends", print(Value(s.tube.wall.end_pressure)));
+        if (s.tube_passes_walls()) {
+            out += line("length", print(Value(s.tube.length), 5));
+            out += wrapped("The plates stand on the tube's ends; the walls are not clamped and bear on the tube's outside.", "  ", "  ");
+        } else {
+            const auto& l = s.tube.length_check;
+            out += line("cavity", fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
+            out += line("tube assessed", fmt::format("{} +- {}", print(Value(s.tube.length), 5), print(Value(section.tube.length_tolerance))));
+            out += line("gap at the extremes of tolerance", fmt::format("{} to {}", print(Value(l.gap_least), 3), print(Value(l.gap_greatest), 3)));
+            out += line("force to close it", fmt::format("{} to {}", print(Value(l.closing_force_least), 3), print(Value(l.closing_force_greatest), 3)));
+            out += line("walls first yield at", print(Value(min(s.walls[0].first_yield, s.walls[1].first_yield)), 3));
+            out += line("share of the least preload left", ratio(l.share_left));
+            out += line("length the walls allow", fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
+            out += line("cut to the measured cavity", fmt::format("+- {} (for a nominal cavity {})", print(Value(l.allowed_gap), 2), print(Value(l.cut_length), 5)));
+        }
+    }
+    out += line("without any tube the walls stand", fmt::format("{} of the {} clamp", print(Value(s.open_capacity), 3), print(Value(s.greatest), 3)));
+    return out;
+}
+
+}  // namespace
+
+std::string assessment_text(const Assessment& a, bool color) {
+    const auto& s = a.state;
+    const auto& joint = *s.joint;
+    const auto& governing = a.results[a.governing];
+    const auto verdict = a.passes ? Status::pass : Status::fail;
+    std::string out = colored(a.passes ? "PASS" : "FAIL", verdict, color) + wrapped(joint.title, "  ", "      ");
+    const auto failed = std::count_if(a.checks().begin(), a.checks().end(), [](const CheckResult& r) { return r.status == Status::fail; });
+    if (failed > 0) out += fmt::format("{} of the checks fail\n", failed);
+    auto where = place_of(joint, governing);
+    out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation), where.empty() ? "" : ", " + where), "governing: ", "           ");
+    if (const auto* least = least_factor(a); least != nullptr)
+        out += wrapped(fmt::format("{} ({}); the service class \"{}\" wants {}", ratio(*least->outcome.design_factor), name_of(joint, *least), joint.service.name, print_number(joint.service.design_factor, 3)),
+                       "least design factor on static load: ", "           ");
+
+    out += fmt::format("\nBOLTS  {} x {} x {} {}, {}\n", joint.positions.size(), joint.bolt.thread.name, print(Value(joint.bolt.length)), joint.bolt.property_class.bolt_class, joint.bolt.finish.name);
+    out += line(s.torque_chosen ? "torque (chosen)" : "torque (given)", print(Value(s.torque), 3));
+    out += line("grip; load factor", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
+
+    out += "\nCLAMP FORCE of one bolt" + fitted_right("least", 26) + fitted_right("greatest", 13) + '\n';
+    for (const auto& stage : a.clamp)
+        out += "  " + fitted(stage.title, 38) + fitted_right(print(Value(stage.least), 3), 9) + fitted_right(print(Value(stage.greatest), 3), 13) + '\n';
+
+    out += "\nCHECKS by utilisation\n   use  factor        check, load, case and bolt\n";
+    const auto list = sorted(a);
+    for (const auto* result : list) {
+        if (!result->outcome.applicable) continue;
+        const auto& o = result->outcome;
+        out += fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), o.design_factor ? ratio(*o.design_factor) : "-", colored(fitted(mark_of(result->status), 4), result->status, color));
+        out += wrapped(name_of(joint, *result), "", std::string(22, ' '));
+        where = place_of(joint, *result);
+        out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where), std::string(22, ' '), std::string(22, ' '));
+    }
+    out += tube_text(a);
+    const auto told = warnings(a);
+    if (!told.empty()) {
+        out += "\nWARNINGS\n";
+        for (const auto& warning : told) out += wrapped(warning, "  * ", "    ");
+    }
+    out += "\nASSUMED because the joint file does not say\n";
+    for (const auto& taken : joint.defaults) out += wrapped(fmt::format("{}: {}", taken.meaning, taken.value), fmt::format("  {}  ", taken.path), "      ");
+    if (s.torque_chosen) out += wrapped("torque from the proof utilisation at the low end of friction", "  tightening.torque  ", "      ");
+    if (!joint.overrides.introduction_factor) out += wrapped("1 for the bolt and 0 for the clamp: the unfavourable end for each", "  overrides.introduction-factor  ", "      ");
+    std::string idle;
+    for (const auto* result : list)
+        if (!result->outcome.applicable) {
+            const auto entry = fmt::format("{}: {}", result->info->id, result->outcome.note);
+            if (idle.find(entry) == std::string::npos) idle += wrapped(entry, "  ", "      ");
+        }
+    if (!idle.empty()) out += "\nNOT APPLICABLE\n" + idle;
+    if (joint.overrides.reason) out += "\nOVERRIDES\n" + wrapped(*joint.overrides.reason, "  ", "  ");
+    out += "\nCAUTIONS\n";
+    for (const auto& caution : cautions()) out += wrapped(caution, "  * ", "    ");
+    return out;
+}
+
+std::optional<std::string> explanation_text(const Assessment& a, const std::string& word) {
+    const auto& joint = *a.state.joint;
+    if (std::find(explained_topics.begin(), explained_topics.end(), word) != explained_topics.end()) {
+        Recorder steps;
+        derive(a.state, word, steps);
+        return steps_text(steps.steps());
+    }
+    const auto* result = find_check(a, word);
+    if (result == nullptr) return std::nullopt;
+    std::string out = wrapped(fmt::format("{}: {}", name_of(joint, *result), result->info->title));
+    if (!result->outcome.applicable) return out + wrapped(result->outcome.note, "not applicable: ", "  ");
+    const auto where = place_of(joint, *result);
+    out += wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4), print(result->outcome.demand, 5), print(result->outcome.resistance, 5),
+                               where.empty() ? "" : "; " + where));
+    if (result->outcome.design_factor) out += fmt::format("achieved design factor {}\n", print_number(*result->outcome.design_factor, 4));
+    out += '\n';
+    out += steps_text(explain(a, *result).steps());
+    if (result->outcome.note != nullptr) out += wrapped(result->outcome.note, "OUTSIDE THE STATED RANGE: ", "  ");
+    return out;
+}
+
+}  // namespace faywright

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+
+/// Laying out plain text for a terminal of 80 columns.
+namespace faywright {
+
+inline constexpr std::size_t page_width = 80;
+
+/// Characters a terminal shows for UTF-8 text.
+[[nodiscard]] std::size_t display_width(std::string_view text);
+
+/// The text filled with spaces to the width; longer text is cut with "..".
+[[nodiscard]] std::string fitted(std::string_view text, std::size_t width);
+/// The same, aligned to the right.
+[[nodiscard]] std::string fitted_right(std::string_view text, std::size_t width);
+
+/// Paragraph broken between words to the page width. `first` begins the first line, `rest` the others. A word too long
+/// for the line is broken after an operator or, failing that, where the line ends.
+[[nodiscard]] std::string wrapped(std::string_view text, std::string_view first = "", std::string_view rest = "");
+
+}  // namespace faywright
