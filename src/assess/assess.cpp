@@ -45,24 +45,33 @@ CheckResult worst_of(const State& state, int part) {
     const auto& joint = *state.joint;
     const int cases = Check::info.per_case ? static_cast<int>(joint.load_cases.size()) : 1;
     const int bolts = Check::info.per_bolt ? static_cast<int>(joint.positions.size()) : 1;
-    CheckResult worst{&Check::info, {}, {}, Status::not_applicable};
+    CheckResult worst{&Check::info, {}, {}, Status::not_applicable, {}, {}};
     worst.outcome.applicable = false;
     bool any = false;
+    std::optional<double> static_factor;
+    Where static_where;
     for (int load_case = 0; load_case < cases; ++load_case)
         for (int bolt = 0; bolt < bolts; ++bolt) {
             const Where where{Check::info.scope == Scope::joint ? -1 : part, Check::info.per_case ? load_case : -1, Check::info.per_bolt ? bolt : -1};
             auto outcome = Check::evaluate(state, where);
             assert(!outcome.applicable || std::isfinite(outcome.utilisation));
             if (!outcome.applicable) {
-                if (!any && worst.outcome.note == nullptr) worst = {&Check::info, where, outcome, Status::not_applicable};
+                if (!any && worst.outcome.note == nullptr) worst = {&Check::info, where, outcome, Status::not_applicable, {}, {}};
                 continue;
+            }
+            if (Check::info.per_case && outcome.design_factor && state.load_case(load_case).format == LoadFormat::static_load &&
+                (!static_factor || *outcome.design_factor * rounding < *static_factor)) {
+                static_factor = outcome.design_factor;
+                static_where = where;
             }
             // The first of equals stays, whatever rounding makes of symmetry.
             if (!any || outcome.utilisation > worst.outcome.utilisation * rounding) {
-                worst = {&Check::info, where, outcome, outcome.utilisation <= rounding ? Status::pass : Status::fail};
+                worst = {&Check::info, where, outcome, outcome.utilisation <= rounding ? Status::pass : Status::fail, {}, {}};
                 any = true;
             }
         }
+    worst.static_factor = static_factor;
+    worst.static_where = static_where;
     return worst;
 }
 

@@ -16,6 +16,8 @@ struct CheckResult {
     Where where;
     Outcome outcome;
     Status status = Status::pass;
+    std::optional<double> static_factor;  ///< least design factor over the static load cases, whichever case governs
+    Where static_where;
 };
 
 struct ClampStage {

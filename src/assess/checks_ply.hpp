@@ -279,9 +279,9 @@ struct PlyFatigue {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& l = s.load_case(w.load_case);
-        if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
         const double share = share_of(s, w.part);
         if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
+        if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
         const auto& ply = s.ply(w.part);
         const auto edges = pushed_edges(s, w);
         const bool aluminium = ply.is_aluminium();

@@ -101,7 +101,7 @@ struct Bearing {
                 FAYWRIGHT_STATED(k_1, "min(k_e, k_p, 2.5), not below 0", max(k_least, 0.0));
                 FAYWRIGHT_STEP(F_b_Rk, k_1 * alpha_b * f_u * d * t);
                 FAYWRIGHT_STEP(F_b_Rd, F_b_Rk / gamma_M2);
-                const bool close = e_1 < 1.2 * d_0 || e_2 < 1.2 * d_0 || (p_1 && *p_1 < 2.2 * d_0) || (p_2 && *p_2 < 2.4 * d_0);
+                const bool close = e_1 < 1.2 * d_0 || e_2 < 1.2 * d_0 || p_1.value_or(3.0 * d_0) < 2.2 * d_0 || p_2.value_or(3.0 * d_0) < 2.4 * d_0;
                 return {F_b_Rd, F_b_Rk, alpha_b, k_1, close ? "end, edge or pitch below the least the rule covers" : nullptr};
             }
             case DesignMethod::adm: {

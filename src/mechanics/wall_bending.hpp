@@ -55,7 +55,7 @@ struct Words<WallLoading> {
 ///
 /// Against finite elements, for b/d_w 1.4 to 3.07 and b/t 10.5 to 31: uniform pressure ±2.5 % on stiffness, ±3.2 % on stress at the
 /// hole, ±4 % on first yield; elastic washer ±5 % and ±6 % (two cases only); rigid washer -16 to +1.2 % on stiffness and -13 to +7 %
-/// on stress at the hole, so that its first yield may be told 15 % too high. The stress at the web of the closed section is told
+/// on stress at the hole, first yield -6 to +15 %. The stress at the web of the closed section is told
 /// 5 to 22 % too high, since the block there is not quite rigid; of the clamped strip -8 to +2 %. Deflections to half the thickness.
 struct WallBending {
     static constexpr Formula formula{

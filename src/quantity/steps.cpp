@@ -13,15 +13,14 @@ namespace faywright {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 15> greek{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 20> greek{{
     {"alpha", "\u03b1"}, {"beta", "\u03b2"}, {"gamma", "\u03b3"}, {"delta", "\u03b4"}, {"epsilon", "\u03b5"},
     {"eta", "\u03b7"}, {"kappa", "\u03ba"}, {"lambda", "\u03bb"}, {"mu", "\u03bc"}, {"nu", "\u03bd"},
     {"pi", "\u03c0"}, {"rho", "\u03c1"}, {"sigma", "\u03c3"}, {"tau", "\u03c4"}, {"Phi", "\u03a6"},
+    {"psi", "\u03c8"}, {"phi", "\u03c6"}, {"theta", "\u03b8"}, {"omega", "\u03c9"}, {"Delta", "\u0394"},
 }};
 
 std::string_view greek_letter(std::string_view word) {
-    if (word == "phi") return "\u03c6";
-    if (word == "Delta") return "\u0394";
     for (const auto& [name, letter] : greek)
         if (name == word) return letter;
     return word;

@@ -25,6 +25,7 @@ Json check_json(const Assessment& a, const CheckResult& result) {
         out["resistance"] = json::of(o.resistance);
         out["utilisation"] = o.utilisation;
         if (o.design_factor) out["design_factor"] = *o.design_factor;
+        if (result.static_factor) out["static_factor"] = {{"value", *result.static_factor}, {"case", joint.load_cases[static_cast<std::size_t>(result.static_where.load_case)].name}, {"bolt", result.static_where.bolt + 1}};
     }
     out["status"] = word_of(result.status);
     if (o.applicable) out["source"] = json::of(o.source);

@@ -46,11 +46,8 @@ std::vector<const CheckResult*> sorted(const Assessment& a) {
 
 const CheckResult* least_factor(const Assessment& a) {
     const CheckResult* least = nullptr;
-    for (const auto& result : a.checks()) {
-        if (!result.outcome.applicable || !result.outcome.design_factor || result.where.load_case < 0) continue;
-        if (a.state.load_case(result.where.load_case).format != LoadFormat::static_load || result.info->id.ends_with("fatigue")) continue;
-        if (least == nullptr || *result.outcome.design_factor < *least->outcome.design_factor) least = &result;
-    }
+    for (const auto& result : a.checks())
+        if (result.static_factor && (least == nullptr || *result.static_factor < *least->static_factor)) least = &result;
     return least;
 }
 
@@ -89,6 +86,33 @@ std::string tube_text(const Assessment& a) {
 
 }  // namespace
 
+namespace {
+
+/// The same default of several parts or load cases is told once: "load-case[0..5].reverses".
+std::string defaults_text(const std::vector<DefaultTaken>& defaults) {
+    struct Told {
+        std::string head, tail, text;
+        std::vector<std::string> indices;
+    };
+    std::vector<Told> told;
+    for (const auto& taken : defaults) {
+        const auto open = taken.path.find('['), close = taken.path.find(']');
+        Told entry{taken.path.substr(0, open), open == std::string::npos ? "" : taken.path.substr(close + 1), fmt::format("{}: {}", taken.meaning, taken.value), {}};
+        if (open != std::string::npos) entry.indices.push_back(taken.path.substr(open + 1, close - open - 1));
+        const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.head == entry.head && t.tail == entry.tail && t.text == entry.text && !t.indices.empty(); });
+        if (same != told.end() && !entry.indices.empty())
+            same->indices.push_back(entry.indices.front());
+        else
+            told.push_back(std::move(entry));
+    }
+    std::string out;
+    for (const auto& entry : told)
+        out += wrapped(entry.text, fmt::format("  {}{}{}  ", entry.head, entry.indices.empty() ? "" : fmt::format("[{}]", fmt::join(entry.indices, ",")), entry.tail), "      ");
+    return out;
+}
+
+}  // namespace
+
 std::string assessment_text(const Assessment& a, bool color) {
     const auto& s = a.state;
     const auto& joint = *s.joint;
@@ -100,7 +124,8 @@ std::string assessment_text(const Assessment& a, bool color) {
     auto where = place_of(joint, governing);
     out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation), where.empty() ? "" : ", " + where), "governing: ", "           ");
     if (const auto* least = least_factor(a); least != nullptr)
-        out += wrapped(fmt::format("{} ({}); the service class \"{}\" wants {}", ratio(*least->outcome.design_factor), name_of(joint, *least), joint.service.name, print_number(joint.service.design_factor, 3)),
+        out += wrapped(fmt::format("{} ({}, {}); service class \"{}\" wants {}", ratio(*least->static_factor), name_of(joint, *least),
+                                   joint.load_cases[static_cast<std::size_t>(least->static_where.load_case)].name, joint.service.name, print_number(joint.service.design_factor, 3)),
                        "least design factor on static load: ", "           ");
 
     out += fmt::format("\nBOLTS  {} x {} x {} {}, {}\n", joint.positions.size(), joint.bolt.thread.name, print(Value(joint.bolt.length)), joint.bolt.property_class.bolt_class, joint.bolt.finish.name);
@@ -111,12 +136,12 @@ std::string assessment_text(const Assessment& a, bool color) {
     for (const auto& stage : a.clamp)
         out += "  " + fitted(stage.title, 38) + fitted_right(print(Value(stage.least), 3), 9) + fitted_right(print(Value(stage.greatest), 3), 13) + '\n';
 
-    out += "\nCHECKS by utilisation\n   use  factor        check, load, case and bolt\n";
+    out += "\nCHECKS by utilisation\n   use  factor        check; demand of resistance; governing case and bolt\n";
     const auto list = sorted(a);
     for (const auto* result : list) {
         if (!result->outcome.applicable) continue;
         const auto& o = result->outcome;
-        out += fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), o.design_factor ? ratio(*o.design_factor) : "-", colored(fitted(mark_of(result->status), 4), result->status, color));
+        out += fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), result->static_factor ? ratio(*result->static_factor) : "-", colored(fitted(mark_of(result->status), 4), result->status, color));
         out += wrapped(name_of(joint, *result), "", std::string(22, ' '));
         where = place_of(joint, *result);
         out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where), std::string(22, ' '), std::string(22, ' '));
@@ -128,7 +153,7 @@ std::string assessment_text(const Assessment& a, bool color) {
         for (const auto& warning : told) out += wrapped(warning, "  * ", "    ");
     }
     out += "\nASSUMED because the joint file does not say\n";
-    for (const auto& taken : joint.defaults) out += wrapped(fmt::format("{}: {}", taken.meaning, taken.value), fmt::format("  {}  ", taken.path), "      ");
+    out += defaults_text(joint.defaults);
     if (s.torque_chosen) out += wrapped("torque from the proof utilisation at the low end of friction", "  tightening.torque  ", "      ");
     if (!joint.overrides.introduction_factor) out += wrapped("1 for the bolt and 0 for the clamp: the unfavourable end for each", "  overrides.introduction-factor  ", "      ");
     std::string idle;
@@ -158,7 +183,7 @@ std::optional<std::string> explanation_text(const Assessment& a, const std::stri
     const auto where = place_of(joint, *result);
     out += wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4), print(result->outcome.demand, 5), print(result->outcome.resistance, 5),
                                where.empty() ? "" : "; " + where));
-    if (result->outcome.design_factor) out += fmt::format("achieved design factor {}\n", print_number(*result->outcome.design_factor, 4));
+    if (result->outcome.design_factor) out += fmt::format("resistance over unfactored load: {}\n", print_number(*result->outcome.design_factor, 4));
     out += '\n';
     out += steps_text(explain(a, *result).steps());
     if (result->outcome.note != nullptr) out += wrapped(result->outcome.note, "OUTSIDE THE STATED RANGE: ", "  ");

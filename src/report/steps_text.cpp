@@ -21,12 +21,12 @@ std::string steps_text(const std::vector<Step>& steps) {
         if (step.kind == StepKind::heading) {
             out += fmt::format("{}{}", out.empty() ? "" : "\n", wrapped(step.formula));
             out += wrapped(source_text(step.source), "  source: ", "    ");
-        } else if (step.kind == StepKind::input) {
+        } else if (step.kind == StepKind::input || step.substituted.empty()) {
             out += wrapped(step.formula, fmt::format("  {} = {}   ", step.symbol, print(step.value, 5)), "      ");
         } else {
             const auto indent = std::string(display_width(step.symbol) + 3, ' ');
             out += wrapped(step.formula, fmt::format("  {} = ", step.symbol), indent + "    ");
-            if (!step.substituted.empty() && step.substituted != print(step.value, 5) && step.substituted != step.formula)
+            if (step.substituted != print(step.value, 5) && step.substituted != step.formula)
                 out += wrapped(step.substituted, indent + "= ", indent + "    ");
             out += fmt::format("{}= {}\n", indent, print(step.value, 5));
         }
