@@ -30,7 +30,7 @@ template <class C>
 std::optional<Calculation> run(const Node& node, Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
     typename C::Inputs in{};
-    read_node(node, "", in, ReadContext{diagnostics});
+    read_node(node, Path{}, in, ReadContext{diagnostics});
     if (diagnostics.count() != before) return std::nullopt;
     if constexpr (requires { C::refusal(in); })
         if (const char* why = C::refusal(in); why != nullptr) {

@@ -31,6 +31,20 @@ struct ReadContext {
     std::vector<DefaultTaken>* defaults = nullptr;
 };
 
+/// Where a value stands in the input, from the root: told only when a message needs it.
+struct Path {
+    const Path* up = nullptr;
+    std::string_view key;
+    std::optional<std::size_t> index = {};
+
+    [[nodiscard]] std::string text() const {
+        auto out = up == nullptr ? std::string() : up->text();
+        if (index) return fmt::format("{}[{}]", out, *index);
+        if (!out.empty() && !key.empty()) out += '.';
+        return out.append(key);
+    }
+};
+
 namespace detail {
 
 struct IgnoreFields {
@@ -68,31 +82,31 @@ inline std::string shown_text(std::string_view text) {
     return out;
 }
 
-inline void wrong_kind(const Node& node, const std::string& path, std::string_view wanted, const ReadContext& context) {
-    context.diagnostics.error({"type.wrong", fmt::format("{} is {}; {} is wanted", path, kind_name(node.kind), wanted), node.at, "", {}, ""});
+inline void wrong_kind(const Node& node, const Path& path, std::string_view wanted, const ReadContext& context) {
+    context.diagnostics.error({"type.wrong", fmt::format("{} is {}; {} is wanted", path.text(), kind_name(node.kind), wanted), node.at, "", {}, ""});
 }
 
 template <Number T>
-void read_number(const Node& node, const std::string& path, T& to, const Range<T>* range, const ReadContext& context) {
+void read_number(const Node& node, const Path& path, T& to, const Range<T>* range, const ReadContext& context) {
     T value = to;
     if (node.kind == Node::Kind::string) {
         const auto read = read_quantity<T>(node.text);
         if (!read) {
-            context.diagnostics.error({"unit.dimension", fmt::format("{} {}", path, read.error()), node.at, "", {}, ""});
+            context.diagnostics.error({"unit.dimension", fmt::format("{} {}", path.text(), read.error()), node.at, "", {}, ""});
             return;
         }
         value = *read;
     } else if (node.kind == Node::Kind::number) {
         if constexpr (std::same_as<T, double>) {
             if (!std::isfinite(node.number)) {
-                context.diagnostics.error({"number.finite", fmt::format("{} is not a finite number", path), node.at, "", {}, ""});
+                context.diagnostics.error({"number.finite", fmt::format("{} is not a finite number", path.text()), node.at, "", {}, ""});
                 return;
             }
             value = node.number;
         } else {
             constexpr auto dimension = dimension_of<T>;
             context.diagnostics.error({"unit.missing",
-                                       fmt::format("{} is {}, which has no unit; {} is wanted, for example \"{}\"", path,
+                                       fmt::format("{} is {}, which has no unit; {} is wanted, for example \"{}\"", path.text(),
                                                    print_number(node.number, 6), dimension_name(dimension), dimension_example(dimension)),
                                        node.at, "write it in quotes, with its unit", {}, ""});
             return;
@@ -105,14 +119,14 @@ void read_number(const Node& node, const std::string& path, T& to, const Range<T
         return;
     }
     if (range != nullptr && (value < range->least || value > range->most)) {
-        context.diagnostics.error({"number.range", fmt::format("{} is {}; {} is accepted", path, print(Value(value)), range_phrase(*range)), node.at, "", {}, ""});
+        context.diagnostics.error({"number.range", fmt::format("{} is {}; {} is accepted", path.text(), print(Value(value)), range_phrase(*range)), node.at, "", {}, ""});
         return;
     }
     to = value;
 }
 
 template <Word T>
-void read_word(const Node& node, const std::string& path, T& to, const ReadContext& context) {
+void read_word(const Node& node, const Path& path, T& to, const ReadContext& context) {
     std::vector<std::string> accepted;
     for (const auto& [value, text] : Words<T>::all) {
         if (node.kind == Node::Kind::string && node.text == text) {
@@ -126,39 +140,39 @@ void read_word(const Node& node, const std::string& path, T& to, const ReadConte
         return;
     }
     const auto close = nearest(node.text, accepted);
-    context.diagnostics.error({"name.unknown", fmt::format("{} is \"{}\"; accepted are \"{}\"", path, shown_text(node.text), fmt::join(accepted, "\", \"")),
+    context.diagnostics.error({"name.unknown", fmt::format("{} is \"{}\"; accepted are \"{}\"", path.text(), shown_text(node.text), fmt::join(accepted, "\", \"")),
                                node.at, close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), {}, ""});
 }
 
 }  // namespace detail
 
 template <class T>
-void read_node(const Node& node, const std::string& path, T& to, const ReadContext& context);
+void read_node(const Node& node, const Path& path, T& to, const ReadContext& context);
 
 /// Visits the fields of one record and reads each from the table (or, field by field in order, from a list).
 class FieldReader {
 public:
-    FieldReader(const Node& node, std::string path, ReadContext context) : node_(node), path_(std::move(path)), context_(context) {}
+    FieldReader(const Node& node, const Path& path, ReadContext context) : node_(node), path_(path), context_(context) {}
 
     template <class T>
     void operator()(const Name& name, T& member) {
-        read(name, member, detail::IsOptional<T>::value, [&](const Node& value, const std::string& path) { read_node(value, path, member, context_); });
+        read(name, member, detail::IsOptional<T>::value, [&](const Node& value, const Path& path) { read_node(value, path, member, context_); });
     }
     template <class T>
     void operator()(const Name& name, T& member, Defaulted) {
-        read(name, member, true, [&](const Node& value, const std::string& path) { read_node(value, path, member, context_); });
+        read(name, member, true, [&](const Node& value, const Path& path) { read_node(value, path, member, context_); });
     }
     template <detail::Number T>
     void operator()(const Name& name, T& member, const Range<T>& range) {
-        read(name, member, false, [&](const Node& value, const std::string& path) { detail::read_number(value, path, member, &range, context_); });
+        read(name, member, false, [&](const Node& value, const Path& path) { detail::read_number(value, path, member, &range, context_); });
     }
     template <detail::Number T>
     void operator()(const Name& name, T& member, const Range<T>& range, Defaulted) {
-        read(name, member, true, [&](const Node& value, const std::string& path) { detail::read_number(value, path, member, &range, context_); });
+        read(name, member, true, [&](const Node& value, const Path& path) { detail::read_number(value, path, member, &range, context_); });
     }
     template <detail::Number T>
     void operator()(const Name& name, std::optional<T>& member, const Range<T>& range) {
-        read(name, member, true, [&](const Node& value, const std::string& path) {
+        read(name, member, true, [&](const Node& value, const Path& path) {
             T number{};
             const auto before = context_.diagnostics.count();
             detail::read_number(value, path, number, &range, context_);
@@ -172,17 +186,17 @@ public:
     template <std::integral T>
         requires(!std::same_as<T, bool>)
     void operator()(const Name& name, T& member, const Range<T>& range) {
-        read(name, member, false, [&](const Node& value, const std::string& path) { read_count(value, path, member, range); });
+        read(name, member, false, [&](const Node& value, const Path& path) { read_count(value, path, member, range); });
     }
     template <std::integral T>
         requires(!std::same_as<T, bool>)
     void operator()(const Name& name, T& member, const Range<T>& range, Defaulted) {
-        read(name, member, true, [&](const Node& value, const std::string& path) { read_count(value, path, member, range); });
+        read(name, member, true, [&](const Node& value, const Path& path) { read_count(value, path, member, range); });
     }
     template <std::integral T>
         requires(!std::same_as<T, bool>)
     void operator()(const Name& name, std::optional<T>& member, const Range<T>& range) {
-        read(name, member, true, [&](const Node& value, const std::string& path) {
+        read(name, member, true, [&](const Node& value, const Path& path) {
             T number{};
             const auto before = context_.diagnostics.count();
             read_count(value, path, number, range);
@@ -192,24 +206,24 @@ public:
     /// A list of quantities, each within the range.
     template <detail::Number T>
     void operator()(const Name& name, std::vector<T>& member, const Range<T>& range) {
-        read(name, member, false, [&](const Node& value, const std::string& path) { read_numbers(value, path, member, range); });
+        read(name, member, false, [&](const Node& value, const Path& path) { read_numbers(value, path, member, range); });
     }
     template <detail::Number T>
     void operator()(const Name& name, std::vector<T>& member, const Range<T>& range, Defaulted) {
-        read(name, member, true, [&](const Node& value, const std::string& path) { read_numbers(value, path, member, range); });
+        read(name, member, true, [&](const Node& value, const Path& path) { read_numbers(value, path, member, range); });
     }
 
     /// Reports keys that no field has. `also` lists keys that someone else reads.
     void finish(std::span<const std::string_view> also = {}) {
         if (node_.kind != Node::Kind::table) {
             if (node_.kind == Node::Kind::array && node_.items.size() > index_)
-                context_.diagnostics.error({"list.length", fmt::format("{} has {} values; {} are wanted", path_, node_.items.size(), index_), node_.at, "", {}, ""});
+                context_.diagnostics.error({"list.length", fmt::format("{} has {} values; {} are wanted", path_.text(), node_.items.size(), index_), node_.at, "", {}, ""});
             return;
         }
         for (const auto& entry : node_.entries) {
             if (std::find(keys_.begin(), keys_.end(), entry.key) != keys_.end()) continue;
             if (std::find(also.begin(), also.end(), entry.key) != also.end()) continue;
-            const auto close = nearest(entry.key, keys_);
+            const auto close = nearest(entry.key, std::vector<std::string>(keys_.begin(), keys_.end()));
             context_.diagnostics.error({"key.unknown", fmt::format("{} is not a known key", joined(entry.key)), entry.at,
                                         close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", ")) : fmt::format("the nearest known key is \"{}\"", close),
                                         {}, ""});
@@ -219,11 +233,11 @@ public:
 private:
     template <class T, class Read>
     void read(const Name& name, const T& member, bool may_be_absent, const Read& how) {
-        keys_.emplace_back(name.key);
+        keys_.push_back(name.key);
         const auto index = index_++;
         const Node* value = node_.kind == Node::Kind::array ? (index < node_.items.size() ? &node_.items[index] : nullptr) : node_.find(name.key);
         if (value != nullptr) {
-            how(*value, node_.kind == Node::Kind::array ? fmt::format("{}[{}]", path_, index) : joined(name.key));
+            how(*value, node_.kind == Node::Kind::array ? Path{&path_, {}, index} : Path{&path_, name.key});
             return;
         }
         if (!may_be_absent) {
@@ -249,36 +263,36 @@ private:
     }
 
     template <class T>
-    void read_count(const Node& value, const std::string& path, T& member, const Range<T>& range) const {
+    void read_count(const Node& value, const Path& path, T& member, const Range<T>& range) const {
         if (value.kind != Node::Kind::number || value.number != std::floor(value.number)) {
             detail::wrong_kind(value, path, "a whole number", context_);
             return;
         }
         if (!(value.number >= static_cast<double>(range.least) && value.number <= static_cast<double>(range.most))) {
-            context_.diagnostics.error({"number.range", fmt::format("{} is {}; at least {} and at most {} is accepted", path, print_number(value.number, 6), range.least, range.most), value.at, "", {}, ""});
+            context_.diagnostics.error({"number.range", fmt::format("{} is {}; at least {} and at most {} is accepted", path.text(), print_number(value.number, 6), range.least, range.most), value.at, "", {}, ""});
             return;
         }
         member = static_cast<T>(value.number);
     }
 
     template <detail::Number T>
-    void read_numbers(const Node& value, const std::string& path, std::vector<T>& member, const Range<T>& range) const {
+    void read_numbers(const Node& value, const Path& path, std::vector<T>& member, const Range<T>& range) const {
         if (value.kind != Node::Kind::array) {
             detail::wrong_kind(value, path, "a list", context_);
             return;
         }
         std::vector<T> numbers(value.items.size());
         for (std::size_t i = 0; i < value.items.size(); ++i)
-            detail::read_number(value.items[i], fmt::format("{}[{}]", path, i), numbers[i], &range, context_);
+            detail::read_number(value.items[i], Path{&path, {}, i}, numbers[i], &range, context_);
         member = std::move(numbers);
     }
 
-    [[nodiscard]] std::string joined(std::string_view key) const { return path_.empty() ? std::string(key) : fmt::format("{}.{}", path_, key); }
+    [[nodiscard]] std::string joined(std::string_view key) const { return Path{&path_, key}.text(); }
 
     const Node& node_;
-    std::string path_;
+    const Path& path_;
     ReadContext context_;
-    std::vector<std::string> keys_;
+    std::vector<std::string_view> keys_;
     std::size_t index_ = 0;
 };
 
@@ -289,11 +303,11 @@ inline constexpr std::array<std::string_view, 1> variant_keys{"kind"};
 inline constexpr std::size_t longest_word = 400;
 
 template <class... T>
-void read_variant(const Node& node, const std::string& path, std::variant<T...>& to, const ReadContext& context) {
+void read_variant(const Node& node, const Path& path, std::variant<T...>& to, const ReadContext& context) {
     const Node* kind = node.kind == Node::Kind::table ? node.find("kind") : nullptr;
     const std::vector<std::string> accepted{std::string(T::kind)...};
     if (kind == nullptr || kind->kind != Node::Kind::string) {
-        context.diagnostics.error({"key.missing", fmt::format("{}.kind is missing: one of \"{}\"", path, fmt::join(accepted, "\", \"")), node.at, "", {}, ""});
+        context.diagnostics.error({"key.missing", fmt::format("{}.kind is missing: one of \"{}\"", path.text(), fmt::join(accepted, "\", \"")), node.at, "", {}, ""});
         return;
     }
     bool found = false;
@@ -309,7 +323,7 @@ void read_variant(const Node& node, const std::string& path, std::variant<T...>&
     (attempt(std::type_identity<T>{}), ...);
     if (!found) {
         const auto close = nearest(kind->text, accepted);
-        context.diagnostics.error({"name.unknown", fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path, shown_text(kind->text), fmt::join(accepted, "\", \"")),
+        context.diagnostics.error({"name.unknown", fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path.text(), shown_text(kind->text), fmt::join(accepted, "\", \"")),
                                    kind->at, close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), {}, ""});
     }
 }
@@ -317,7 +331,7 @@ void read_variant(const Node& node, const std::string& path, std::variant<T...>&
 }  // namespace detail
 
 template <class T>
-void read_node(const Node& node, const std::string& path, T& to, const ReadContext& context) {
+void read_node(const Node& node, const Path& path, T& to, const ReadContext& context) {
     if constexpr (detail::IsOptional<T>::value) {
         typename T::value_type value{};
         const auto before = context.diagnostics.count();
@@ -329,11 +343,11 @@ void read_node(const Node& node, const std::string& path, T& to, const ReadConte
             return;
         }
         if (node.items.size() > detail::longest_list) {
-            context.diagnostics.error({"list.length", fmt::format("{} has {} items; at most {} are accepted", path, node.items.size(), detail::longest_list), node.at, "", {}, ""});
+            context.diagnostics.error({"list.length", fmt::format("{} has {} items; at most {} are accepted", path.text(), node.items.size(), detail::longest_list), node.at, "", {}, ""});
             return;
         }
         T list(node.items.size());
-        for (std::size_t i = 0; i < node.items.size(); ++i) read_node(node.items[i], fmt::format("{}[{}]", path, i), list[i], context);
+        for (std::size_t i = 0; i < node.items.size(); ++i) read_node(node.items[i], Path{&path, {}, i}, list[i], context);
         to = std::move(list);
     } else if constexpr (detail::IsVariant<T>::value) {
         detail::read_variant(node, path, to, context);
@@ -356,7 +370,7 @@ void read_node(const Node& node, const std::string& path, T& to, const ReadConte
         static_assert(std::same_as<T, std::string>, "a field type the reader does not know");
         if (node.kind != Node::Kind::string) return detail::wrong_kind(node, path, "a string", context);
         if (node.text.empty() || node.text.size() > detail::longest_word || node.text.find_first_of("\n\r\t") != std::string::npos) {
-            context.diagnostics.error({"text.length", fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path,
+            context.diagnostics.error({"text.length", fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path.text(),
                                                                   node.text.empty() ? "empty" : node.text.size() > detail::longest_word ? "too long" : "broken over lines", detail::longest_word),
                                        node.at, "", {}, ""});
             return;

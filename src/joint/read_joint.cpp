@@ -24,7 +24,7 @@ std::optional<Joint> read_joint(const std::string& text, const std::string& file
     if (!root) return std::nullopt;
     JointFile written;
     std::vector<DefaultTaken> defaults;
-    read_node(*root, "", written, ReadContext{diagnostics, &defaults});
+    read_node(*root, Path{}, written, ReadContext{diagnostics, &defaults});
     if (diagnostics.count() != before) return std::nullopt;
     auto joint = resolve(written, *root, tables, std::move(defaults), diagnostics);
     if (!joint) return std::nullopt;

@@ -196,9 +196,9 @@ struct MemberStiffness {
         const std::span<const ClampedLayer> all = layers;
         if (!l_T) {
             FAYWRIGHT_STATED(tan_1, tangent_words(method), tangent(all, d_W1, d_W2, method));
-            FAYWRIGHT_STATED(delta_1, body_words, body(all, d_W1, d_W2, d_h, tan_1, method));
-            FAYWRIGHT_STEP(k_P, 1.0 / delta_1);
-            return {delta_1, k_P, delta_1, {}, {}};
+            FAYWRIGHT_STATED(delta_P, body_words, body(all, d_W1, d_W2, d_h, tan_1, method));
+            FAYWRIGHT_STEP(k_P, 1.0 / delta_P);
+            return {delta_P, k_P, delta_P, {}, {}};
         }
         const auto head = all.first(static_cast<std::size_t>(n_1)), nut = all.subspan(static_cast<std::size_t>(n_1));
         FAYWRIGHT_STATED(tan_1, tangent_words(method), tangent(head, d_W1, *D_T, method));

@@ -13,7 +13,8 @@ namespace faywright {
 /// below it never reaches the tube and folds the section. A tube too long spreads the walls by the same law with
 /// the sign reversed; it takes nothing from the preload but bends the walls as much, and the plates seat on the tube alone.
 /// The allowed gap keeps the force below first yield of the walls and below a stated share of the least preload.
-/// Linear: beyond first yield the walls give way more easily than told here. All of it is our own theory of small deflections.
+/// Linear, for small deflections: our own theory. Against elastic-plastic finite elements (two sections, wall 4 mm) the closing force is
+/// 3 % low to 0.5 % high up to 1.4 times first yield; beyond, the walls give way and it is told too high (7 % at 2.8 times).
 struct TubeLength {
     static constexpr Formula formula{
         .name = "tube-length",

@@ -3,13 +3,13 @@
 
 namespace faywright::detail {
 
-std::string read_text(const Node& row, std::string_view key, const std::string& path, bool required, Diagnostics& diagnostics) {
+std::string read_text(const Node& row, std::string_view key, const Path& path, bool required, Diagnostics& diagnostics) {
     std::string text;
     const Node* node = row.find(key);
     if (node != nullptr)
-        read_node(*node, fmt::format("{}.{}", path, key), text, {diagnostics});
+        read_node(*node, Path{&path, key}, text, {diagnostics});
     else if (required)
-        diagnostics.error({"key.missing", fmt::format("{}.{} is missing", path, key), row.at, "", {}, ""});
+        diagnostics.error({"key.missing", fmt::format("{}.{} is missing", path.text(), key), row.at, "", {}, ""});
     return text;
 }
 
@@ -17,7 +17,8 @@ SourceReader::SourceReader(const Node& file, Diagnostics& diagnostics) : diagnos
     const Node* sources = file.find("sources");
     if (sources == nullptr) return;
     for (const auto& entry : sources->entries) {
-        const auto path = "sources." + entry.key;
+        const Path sources_path{nullptr, "sources"};
+        const Path path{&sources_path, entry.key};
         if (entry.value.kind != Node::Kind::table) {
             wrong_kind(entry.value, path, "a table", {diagnostics});
             continue;
@@ -26,11 +27,11 @@ SourceReader::SourceReader(const Node& file, Diagnostics& diagnostics) : diagnos
                                  read_text(entry.value, "edition", path, true, diagnostics), entry.at};
         for (const auto& key : entry.value.entries)
             if (key.key != "title" && key.key != "edition")
-                diagnostics.error({"key.unknown", fmt::format("{}.{} is not a known key", path, key.key), key.at, "known here: title, edition", {}, ""});
+                diagnostics.error({"key.unknown", fmt::format("{}.{} is not a known key", path.text(), key.key), key.at, "known here: title, edition", {}, ""});
     }
 }
 
-RowSource SourceReader::read(const Node& node, const std::string& path) {
+RowSource SourceReader::read(const Node& node, const Path& path) {
     RowSource source;
     if (node.kind != Node::Kind::table) {
         wrong_kind(node, path, "a table {document, place, basis}", {diagnostics_});
@@ -38,12 +39,12 @@ RowSource SourceReader::read(const Node& node, const std::string& path) {
     }
     for (const auto& entry : node.entries)
         if (entry.key != "document" && entry.key != "place" && entry.key != "basis")
-            diagnostics_.error({"key.unknown", fmt::format("{}.{} is not a known key", path, entry.key), entry.at, "known here: document, place, basis", {}, ""});
+            diagnostics_.error({"key.unknown", fmt::format("{}.{} is not a known key", path.text(), entry.key), entry.at, "known here: document, place, basis", {}, ""});
     const auto basis = read_text(node, "basis", path, true, diagnostics_);
     const bool known = basis == "published" || basis == "memory" || basis == "practice";
     if (!known && !basis.empty()) {
         const Node* at = node.find("basis");
-        diagnostics_.error({"source.basis", fmt::format("{}.basis is \"{}\"; accepted are \"published\", \"memory\", \"practice\"", path, basis), at->at, "", {}, ""});
+        diagnostics_.error({"source.basis", fmt::format("{}.basis is \"{}\"; accepted are \"published\", \"memory\", \"practice\"", path.text(), basis), at->at, "", {}, ""});
     }
     source.basis = basis == "published" ? Basis::published : basis == "memory" ? Basis::memory : Basis::practice;
     const bool must_cite = source.basis != Basis::practice;
@@ -55,7 +56,7 @@ RowSource SourceReader::read(const Node& node, const std::string& path) {
             std::vector<std::string> names;
             for (const auto& [name, document] : documents_) names.push_back(name);
             const auto close = nearest(key, names);
-            diagnostics_.error({"source.unknown", fmt::format("{}.document is \"{}\", which [sources] does not have", path, key), node.find("document")->at,
+            diagnostics_.error({"source.unknown", fmt::format("{}.document is \"{}\", which [sources] does not have", path.text(), key), node.find("document")->at,
                                 close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), {}, ""});
         } else {
             source.document = found->second.title;

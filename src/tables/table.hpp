@@ -61,7 +61,7 @@ class SourceReader {
 public:
     SourceReader(const Node& file, Diagnostics& diagnostics);
     /// Reports a missing or wrong source and gives what could be read.
-    RowSource read(const Node& node, const std::string& path);
+    RowSource read(const Node& node, const Path& path);
 
 private:
     std::map<std::string, SourceDocument> documents_;
@@ -71,7 +71,7 @@ private:
 /// Keys any row may have besides its fields.
 inline constexpr std::array<std::string_view, 4> row_keys{"name", "source", "source-of", "note"};
 
-std::string read_text(const Node& row, std::string_view key, const std::string& path, bool required, Diagnostics& diagnostics);
+std::string read_text(const Node& row, std::string_view key, const Path& path, bool required, Diagnostics& diagnostics);
 
 }  // namespace detail
 
@@ -88,38 +88,40 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
             diagnostics.error({"key.unknown", fmt::format("{} is not a known key of this table", entry.key), entry.at,
                                fmt::format("known here: sources, {}", row_key), {}, ""});
     if (list == nullptr) return;
-    if (list->kind != Node::Kind::array) return detail::wrong_kind(*list, row_key, "a list of tables ([[" + row_key + "]])", {diagnostics});
+    if (list->kind != Node::Kind::array) return detail::wrong_kind(*list, Path{nullptr, row_key}, "a list of tables ([[" + row_key + "]])", {diagnostics});
     std::map<std::string, TextPosition> seen;
     for (const auto& node : list->items) {
         if (node.kind != Node::Kind::table) {
-            detail::wrong_kind(node, row_key, "a table", {diagnostics});
+            detail::wrong_kind(node, Path{nullptr, row_key}, "a table", {diagnostics});
             continue;
         }
         Row<Record> row;
         row.at = node.at;
-        row.name = detail::read_text(node, "name", row_key, true, diagnostics);
-        const auto path = fmt::format("{} \"{}\"", row_key, row.name);
+        row.name = detail::read_text(node, "name", Path{nullptr, row_key}, true, diagnostics);
+        const auto shown = row_key + " \"" + row.name + '"';
+        const Path path{nullptr, shown};
         if (const auto [first, fresh] = seen.emplace(row.name, node.at); !fresh)
-            diagnostics.error({"name.duplicate", fmt::format("{} stands twice in this file", path), node.at, "", {{first->second, "first given here"}}, ""});
+            diagnostics.error({"name.duplicate", fmt::format("{} stands twice in this file", shown), node.at, "", {{first->second, "first given here"}}, ""});
         row.note = detail::read_text(node, "note", path, false, diagnostics);
         const auto before = diagnostics.count();
         FieldReader fields(node, path, {diagnostics});
         Record::describe(fields, static_cast<Record&>(row));
         fields.finish(detail::row_keys);
         if (const Node* source = node.find("source"); source != nullptr)
-            row.source = sources.read(*source, path + ".source");
+            row.source = sources.read(*source, Path{&path, "source"});
         else
-            diagnostics.error({"source.missing", fmt::format("{} has no source: document, place and basis", path), node.at, "", {}, ""});
+            diagnostics.error({"source.missing", fmt::format("{} has no source: document, place and basis", shown), node.at, "", {}, ""});
         if (const Node* overrides = node.find("source-of"); overrides != nullptr)
             for (const auto& entry : overrides->entries) {
                 if (node.find(entry.key) == nullptr)
-                    diagnostics.error({"source.unknown", fmt::format("{} gives a source of {}, which the row does not have", path, entry.key), entry.at, "", {}, ""});
-                row.source_of[entry.key] = sources.read(entry.value, path + ".source-of." + entry.key);
+                    diagnostics.error({"source.unknown", fmt::format("{} gives a source of {}, which the row does not have", shown, entry.key), entry.at, "", {}, ""});
+                const Path source_path{&path, "source-of"};
+                    row.source_of[entry.key] = sources.read(entry.value, Path{&source_path, entry.key});
             }
         if (diagnostics.count() == before)
             if constexpr (requires { Record::fault(row); })
                 if (const char* fault = Record::fault(row); fault != nullptr)
-                    diagnostics.error({"value.fault", fmt::format("{}: {}", path, fault), node.at, "", {}, ""});
+                    diagnostics.error({"value.fault", fmt::format("{}: {}", shown, fault), node.at, "", {}, ""});
         bool replaced = false;
         for (auto& old : table.rows)
             if (old.name == row.name) {

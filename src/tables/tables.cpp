@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "tables/tables.hpp"
 
+#include "input/packed.hpp"
 #include "tables/embedded.hpp"
 
 #include <fstream>
@@ -51,7 +52,7 @@ Tables load_tables(const std::optional<std::filesystem::path>& overlay, Diagnost
     Tables tables;
     tables.each([&](std::string_view name, auto& table) {
         const auto file = fmt::format("data/{}.toml", name);
-        if (const auto node = parse_toml(std::string(embedded_table(name)), file, diagnostics)) load_rows(*node, table, diagnostics);
+        load_rows(unpacked(embedded_table(name), file), table, diagnostics);
     });
     if (overlay) lay_over(tables, *overlay, diagnostics);
     return tables;
