@@ -4,11 +4,11 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <array>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
-#include <iterator>
 
 namespace faywright::cli {
 
@@ -20,9 +20,14 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
     shown_name = path == "-" ? "standard input" : path;
     std::string text;
     bool good = false;
+    // No more than the reader accepts, and one byte to tell that there is more.
+    const auto take = [&text](std::istream& stream) {
+        std::array<char, 16384> chunk{};
+        while (text.size() <= largest_input && stream.read(chunk.data(), chunk.size()), stream.gcount() > 0) text.append(chunk.data(), static_cast<std::size_t>(stream.gcount()));
+        return !stream.bad();
+    };
     if (path == "-") {
-        text.assign(std::istreambuf_iterator<char>(std::cin), {});
-        good = !std::cin.bad();
+        good = take(std::cin);
     } else {
         std::error_code failure;
         if (std::filesystem::is_directory(path, failure)) {
@@ -30,11 +35,7 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
             return std::nullopt;
         }
         std::ifstream stream(path, std::ios::binary);
-        // One byte more than the reader accepts tells that there is too much, without reading all of it.
-        text.resize(largest_input + 1);
-        stream.read(text.data(), static_cast<std::streamsize>(text.size()));
-        good = stream.gcount() > 0 || stream.eof();
-        text.resize(static_cast<std::size_t>(stream.gcount()));
+        good = stream.is_open() && take(stream);
     }
     if (!good) {
         complain(diagnostics, "file.unreadable", fmt::format("the file \"{}\" cannot be read", path), "give the path of a file, or - for standard input");

@@ -1,6 +1,8 @@
 # SPDX-License-Identifier: MIT
-# Every data/*.toml is parsed when the program is built and becomes bytes of it, found by name through embedded_table().
-add_executable(faywright_pack ${CMAKE_CURRENT_LIST_DIR}/pack.cpp src/input/node.cpp src/input/packed.cpp src/input/diagnostic.cpp)
+# Every data/*.toml is read and checked when the program is built and becomes bytes of it, found by name through
+# embedded_table(). A wrong table stops the build with its place.
+add_executable(faywright_pack ${CMAKE_CURRENT_LIST_DIR}/pack.cpp src/input/node.cpp src/input/diagnostic.cpp src/tables/table.cpp
+               src/quantity/text.cpp src/quantity/nearest.cpp)
 target_include_directories(faywright_pack PRIVATE src)
 target_link_libraries(faywright_pack PRIVATE Boost::headers fmt::fmt)
 
@@ -14,7 +16,7 @@ foreach(table IN LISTS tables)
   string(REPLACE "-" "_" symbol ${name})
   set(pack ${CMAKE_BINARY_DIR}/packed/${name})
   add_custom_command(OUTPUT ${pack} COMMAND ${CMAKE_COMMAND} -E make_directory ${CMAKE_BINARY_DIR}/packed
-                     COMMAND faywright_pack ${table} ${pack} DEPENDS faywright_pack ${table})
+                     COMMAND faywright_pack ${name} ${table} ${pack} DEPENDS faywright_pack ${table})
   list(APPEND packs ${pack})
   string(APPEND assembly
     ".global faywright_table_${symbol}\n.global faywright_table_${symbol}_end\n"

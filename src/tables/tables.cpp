@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "tables/tables.hpp"
 
-#include "input/packed.hpp"
 #include "tables/embedded.hpp"
+#include "tables/packed.hpp"
 
 #include <fstream>
 #include <iterator>
@@ -51,8 +51,7 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
 Tables load_tables(const std::optional<std::filesystem::path>& overlay, Diagnostics& diagnostics) {
     Tables tables;
     tables.each([&](std::string_view name, auto& table) {
-        const auto file = fmt::format("data/{}.toml", name);
-        load_rows(unpacked(embedded_table(name), file), table, diagnostics);
+        unpack(embedded_table(name), table);
     });
     if (overlay) lay_over(tables, *overlay, diagnostics);
     return tables;
