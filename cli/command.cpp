@@ -23,7 +23,10 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
     // No more than the reader accepts, and one byte to tell that there is more.
     const auto take = [&text](std::istream& stream) {
         std::array<char, 16384> chunk{};
-        while (text.size() <= largest_input && stream.read(chunk.data(), chunk.size()), stream.gcount() > 0) text.append(chunk.data(), static_cast<std::size_t>(stream.gcount()));
+        while (text.size() <= largest_input && stream) {
+            stream.read(chunk.data(), chunk.size());
+            text.append(chunk.data(), static_cast<std::size_t>(stream.gcount()));
+        }
         return !stream.bad();
     };
     if (path == "-") {

@@ -1,0 +1,25 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# Speed, as ratios measured in this run: what the types cost, full assessments a second, and the start of the program.
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+missing=()
+for package in libbenchmark-dev hyperfine jq; do dpkg -s "$package" >/dev/null 2>&1 || missing+=("$package"); done
+if ((${#missing[@]})); then apt-get update -qq && apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null; fi
+cmake --preset bench >/dev/null
+cmake --build --preset bench
+build=build/bench
+for name in units assess; do
+  "$build/tests/bench/bench_$name" --benchmark_repetitions=5 --benchmark_report_aggregates_only=true \
+    --benchmark_out_format=json --benchmark_out="$build/$name.json" >/dev/null
+done
+hyperfine -N --warmup 20 --runs 200 --export-json "$build/start.json" "$build/faywright --version" \
+  "$build/faywright check cli/demo/drawbar.toml" >/dev/null
+median() { jq -r --arg n "$2_median" '.benchmarks[] | select(.name == $n) | .'"$3" "$build/$1.json"; }
+echo
+jq -rn --argjson u "$(median units with_units cpu_time)" --argjson b "$(median units bare cpu_time)" \
+  '"quantities over bare doubles            \($u / $b * 1000 | round / 1000)   (wanted: at most 1.02)"'
+jq -rn --argjson n "$(median assess same_section items_per_second)" '"assessments a second, same section      \($n | round)   (wanted: 100000)"'
+jq -rn --argjson n "$(median assess new_section items_per_second)" '"assessments a second, a new section each \($n | round)"'
+jq -rn --argjson n "$(median assess same_section allocations)" '"allocations in an assessment            \($n)   (wanted: 0)"'
+jq -r '"check of the demo over --version        \(.results[1].median / .results[0].median * 100 | round / 100)   (wanted: at most 3)"' "$build/start.json"
