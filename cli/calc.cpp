@@ -60,11 +60,14 @@ int calc(const CalcOptions& options) {
     Diagnostics diagnostics;
     if (calculator == nullptr) {
         const auto close = nearest(options.name, names);
-        complain(diagnostics, "name.unknown", fmt::format("there is no calculator \"{}\"{}", options.name.substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+        complain(diagnostics, "name.unknown",
+                 fmt::format("there is no calculator \"{}\"{}", options.name.substr(0, 60),
+                             close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
                  "faywright calc lists them");
         return refuse(diagnostics);
     }
-    if (options.help || options.inputs.empty()) return deliver(json ? calculator_help_json(*calculator) : calculator_help(*calculator), options, passed);
+    if (options.help || options.inputs.empty())
+        return deliver(json ? calculator_help_json(*calculator) : calculator_help(*calculator), options, passed);
     const auto inputs = inputs_of(options.inputs, diagnostics);
     if (!inputs) return refuse(diagnostics);
     const auto calculation = calculator->run(*inputs, diagnostics);

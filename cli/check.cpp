@@ -21,13 +21,16 @@ int check(const CheckOptions& options) {
     assess(*joint, *assessment);
     const bool json = options.format == Format::json;
     const int status = assessment->passes ? passed : failed;
-    if (!options.explain) return deliver(json ? assessment_json(*assessment) : assessment_text(*assessment, may_color(options)), options, status);
+    if (!options.explain)
+        return deliver(json ? assessment_json(*assessment) : assessment_text(*assessment, may_color(options)), options, status);
     const auto explanation = json ? explanation_json(*assessment, *options.explain) : explanation_text(*assessment, *options.explain);
     if (!explanation) {
         std::vector<std::string> words(explained_topics.begin(), explained_topics.end());
         for (const auto* info : all_checks()) words.emplace_back(info->id);
         const auto close = nearest(*options.explain, words);
-        complain(diagnostics, "name.unknown", fmt::format("there is no check \"{}\"{}", options.explain->substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+        complain(diagnostics, "name.unknown",
+                 fmt::format("there is no check \"{}\"{}", options.explain->substr(0, 60),
+                             close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
                  fmt::format("known: {}", fmt::join(words, ", ")));
         return refuse(diagnostics);
     }

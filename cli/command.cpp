@@ -41,7 +41,8 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
         good = stream.is_open() && take(stream);
     }
     if (!good) {
-        complain(diagnostics, "file.unreadable", fmt::format("the file \"{}\" cannot be read", path), "give the path of a file, or - for standard input");
+        complain(diagnostics, "file.unreadable", fmt::format("the file \"{}\" cannot be read", path),
+                 "give the path of a file, or - for standard input");
         return std::nullopt;
     }
     return text;

@@ -2,8 +2,8 @@
 #include "command.hpp"
 #include "quantity/nearest.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
+#include <CLI/CLI.hpp>
 
 #include <csignal>
 #include <exception>
@@ -26,10 +26,14 @@ constexpr const char* examples =
     "Exit status: 0 passes, 1 a check fails, 2 the input cannot be used, 3 other trouble.\n";
 
 void add_common(CLI::App& app, cli::Common& common) {
-    app.add_option_function<std::string>("--format", [&common](const std::string& word) { common.format = word == "json" ? cli::Format::json : cli::Format::text; },
-                                         "text or json")->check(CLI::IsMember({"text", "json"}));
-    app.add_option_function<std::string>("-o,--output", [&common](const std::string& path) { common.output = path; }, "write to this file, whole or not at all");
-    app.add_option_function<std::string>("--data", [&common](const std::string& path) { common.data = path; }, "folder of your own tables, laid over the built-in ones");
+    app.add_option_function<std::string>(
+           "--format", [&common](const std::string& word) { common.format = word == "json" ? cli::Format::json : cli::Format::text; },
+           "text or json")
+        ->check(CLI::IsMember({"text", "json"}));
+    app.add_option_function<std::string>(
+        "-o,--output", [&common](const std::string& path) { common.output = path; }, "write to this file, whole or not at all");
+    app.add_option_function<std::string>(
+        "--data", [&common](const std::string& path) { common.data = path; }, "folder of your own tables, laid over the built-in ones");
     app.add_flag("--no-color", common.no_color, "no colour, whatever the terminal");
 }
 
@@ -40,7 +44,8 @@ std::string better_message(const CLI::App& app, const CLI::ParseError& error, in
         if (word.empty() || word.front() == '-') continue;
         if (std::find(command_names.begin(), command_names.end(), word) != command_names.end()) break;
         const auto close = nearest(word, command_names);
-        return fmt::format("there is no command \"{}\"{}", word.substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close));
+        return fmt::format("there is no command \"{}\"{}", word.substr(0, 60),
+                           close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close));
     }
     for (const auto* command : app.get_subcommands()) {
         std::vector<std::string> options;
@@ -52,7 +57,8 @@ std::string better_message(const CLI::App& app, const CLI::ParseError& error, in
             const auto word = std::string(argv[i]).substr(0, std::string(argv[i]).find('='));
             if (word.size() < 2 || word.front() != '-' || std::find(options.begin(), options.end(), word) != options.end()) continue;
             const auto close = nearest(word, options);
-            return fmt::format("{} has no option {}{}", command->get_name(), word.substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is {}", close));
+            return fmt::format("{} has no option {}{}", command->get_name(), word.substr(0, 60),
+                               close.empty() ? "" : fmt::format("; the nearest is {}", close));
         }
     }
     std::string text(error.what());
@@ -68,7 +74,9 @@ int run(int argc, char** argv) {
     cli::CheckOptions check;
     auto* check_command = app.add_subcommand("check", "assess a joint: every check, clamp force over life, verdict");
     check_command->add_option("joint", check.joint, "joint file, or - for standard input")->required();
-    check_command->add_option_function<std::string>("--explain", [&check](const std::string& id) { check.explain = id; }, "derive one check, or preload, stiffness, clamp or tube, line by line");
+    check_command->add_option_function<std::string>(
+        "--explain", [&check](const std::string& id) { check.explain = id; },
+        "derive one check, or preload, stiffness, clamp or tube, line by line");
     add_common(*check_command, check);
 
     cli::CalcOptions calc;
@@ -90,8 +98,11 @@ int run(int argc, char** argv) {
     torque_command->add_option("--class", torque.bolt_class, "property class")->capture_default_str();
     torque_command->add_option("--finish", torque.finish, "row of the finishes table")->capture_default_str();
     torque_command->add_option("--tightening", torque.tightening, "row of the tightening table")->capture_default_str();
-    torque_command->add_option_function<std::string>("--torque", [&torque](const std::string& value) { torque.torque = value; }, "torque; absent: from the utilisation");
-    torque_command->add_option_function<std::string>("--utilisation", [&torque](const std::string& value) { torque.utilisation = value; }, "share of proof strength reached at the low end of friction (0.75)");
+    torque_command->add_option_function<std::string>(
+        "--torque", [&torque](const std::string& value) { torque.torque = value; }, "torque; absent: from the utilisation");
+    torque_command->add_option_function<std::string>(
+        "--utilisation", [&torque](const std::string& value) { torque.utilisation = value; },
+        "share of proof strength reached at the low end of friction (0.75)");
     add_common(*torque_command, torque);
 
     try {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "command.hpp"
 #include "report/torque.hpp"
+#include "command.hpp"
 
 #include <fmt/format.h>
 
@@ -13,7 +13,9 @@ int torque(const TorqueOptions& options) {
     TorqueQuestion question{options.size, options.bolt_class, options.finish, options.tightening, {}, 0.75};
     const auto within = [&](const char* option, auto value, auto least, auto most) {
         if (value < least || value > most)
-            complain(diagnostics, "number.range", fmt::format("{} is {}; at least {} and at most {} is accepted", option, print(Value(value)), print(Value(least)), print(Value(most))));
+            complain(diagnostics, "number.range",
+                     fmt::format("{} is {}; at least {} and at most {} is accepted", option, print(Value(value)), print(Value(least)),
+                                 print(Value(most))));
         return value;
     };
     if (options.torque) {

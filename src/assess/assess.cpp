@@ -14,16 +14,19 @@ namespace faywright {
 namespace {
 
 /// The list of checks. A check is added by its struct in a header and its name here.
-using Checks = std::tuple<checks::BoltAssemblyStress, checks::BoltWorkingStress, checks::BoltTensionCheck, checks::BoltShearCheck, checks::BoltInteractionCheck,
-                          checks::BoltFatigueCheck, checks::BearingFacePressure, checks::ThreadStrippingCheck, checks::NutMatch, checks::SlipCheck, checks::Separation,
-                          checks::BearingCheck, checks::TearOutCheck, checks::NetSectionCheck, checks::BlockTearingCheck, checks::EdgeDistanceCheck, checks::PlatePrying,
-                          checks::PlyFatigue, checks::PullThroughCheck, checks::TubeYield, checks::TubeBuckling, checks::TubeEndPressure, checks::TubeOverlap,
-                          checks::WallClosing, checks::TubeShare, checks::TubeSquareness, checks::SectionCrush, checks::WallPull, checks::LayerPressure,
-                          checks::LayerTemperature, checks::Protrusion, checks::FreeThread>;
+using Checks = std::tuple<checks::BoltAssemblyStress, checks::BoltWorkingStress, checks::BoltTensionCheck, checks::BoltShearCheck,
+                          checks::BoltInteractionCheck, checks::BoltFatigueCheck, checks::BearingFacePressure, checks::ThreadStrippingCheck,
+                          checks::NutMatch, checks::SlipCheck, checks::Separation, checks::BearingCheck, checks::TearOutCheck,
+                          checks::NetSectionCheck, checks::BlockTearingCheck, checks::EdgeDistanceCheck, checks::PlatePrying,
+                          checks::PlyFatigue, checks::PullThroughCheck, checks::TubeYield, checks::TubeBuckling, checks::TubeEndPressure,
+                          checks::TubeOverlap, checks::WallClosing, checks::TubeShare, checks::TubeSquareness, checks::SectionCrush,
+                          checks::WallPull, checks::LayerPressure, checks::LayerTemperature, checks::Protrusion, checks::FreeThread>;
 
 template <class Visit>
 void each_check(Visit&& visit) {
-    [&]<class... Check>(std::type_identity<std::tuple<Check...>>) { (visit(std::type_identity<Check>{}), ...); }(std::type_identity<Checks>{});
+    [&]<class... Check>(std::type_identity<std::tuple<Check...>>) {
+        (visit(std::type_identity<Check>{}), ...);
+    }(std::type_identity<Checks>{});
 }
 
 int parts_of(const Joint& joint, Scope scope) {
@@ -52,7 +55,8 @@ CheckResult worst_of(const State& state, int part) {
     Where static_where;
     for (int load_case = 0; load_case < cases; ++load_case)
         for (int bolt = 0; bolt < bolts; ++bolt) {
-            const Where where{Check::info.scope == Scope::joint ? -1 : part, Check::info.per_case ? load_case : -1, Check::info.per_bolt ? bolt : -1};
+            const Where where{Check::info.scope == Scope::joint ? -1 : part, Check::info.per_case ? load_case : -1,
+                              Check::info.per_bolt ? bolt : -1};
             auto outcome = Check::evaluate(state, where);
             assert(!outcome.applicable || std::isfinite(outcome.utilisation));
             if (!outcome.applicable) {
@@ -93,12 +97,15 @@ void assess(const Joint& joint, Assessment& a) {
         if (&turning < a.state.turning.data() + joint.load_cases.size()) a.passes = a.passes && turning != Turning::impossible;
     a.governing = 0;
     for (std::size_t i = 1; i < a.count; ++i)
-        if (a.results[i].outcome.applicable && (!a.results[a.governing].outcome.applicable || a.results[i].outcome.utilisation > a.results[a.governing].outcome.utilisation)) a.governing = i;
+        if (a.results[i].outcome.applicable &&
+            (!a.results[a.governing].outcome.applicable || a.results[i].outcome.utilisation > a.results[a.governing].outcome.utilisation))
+            a.governing = i;
     const auto& c = a.state.clamp;
     a.clamp = {ClampStage{"assembled", "assembled", c.assembled_least, c.assembled_greatest},
                ClampStage{"embedded", "after embedding", c.embedded_least, c.embedded_greatest},
                ClampStage{"crept", "after creep of coatings and layers", c.crept_least, c.crept_greatest},
-               ClampStage{"retightened", joint.tightening.retighten ? "re-tightened at first service" : "not re-tightened", c.retightened_least, c.retightened_greatest},
+               ClampStage{"retightened", joint.tightening.retighten ? "re-tightened at first service" : "not re-tightened",
+                          c.retightened_least, c.retightened_greatest},
                ClampStage{"settled", "after the later losses", c.settled_least, c.settled_greatest},
                ClampStage{"cold", "at the coldest", c.cold_least, c.cold_greatest},
                ClampStage{"hot", "at the hottest", c.hot_least, c.hot_greatest},
@@ -109,7 +116,9 @@ const CheckResult* find_check(const Assessment& assessment, std::string_view id)
     const CheckResult* worst = nullptr;
     for (const auto& result : assessment.checks()) {
         if (result.info->id != id) continue;
-        if (worst == nullptr || (result.outcome.applicable && (!worst->outcome.applicable || result.outcome.utilisation > worst->outcome.utilisation))) worst = &result;
+        if (worst == nullptr ||
+            (result.outcome.applicable && (!worst->outcome.applicable || result.outcome.utilisation > worst->outcome.utilisation)))
+            worst = &result;
     }
     return worst;
 }
@@ -134,7 +143,9 @@ std::string part_name(const Joint& joint, const CheckResult& result) {
         case Scope::joint: return "";
         case Scope::end: return index == 0 ? "head" : "nut";
         case Scope::ply: return joint.plies[index].name;
-        case Scope::plane: return fmt::format("{} / {}", joint.plies[static_cast<std::size_t>(joint.planes[index].head_ply)].name, joint.plies[static_cast<std::size_t>(joint.planes[index].nut_ply)].name);
+        case Scope::plane:
+            return fmt::format("{} / {}", joint.plies[static_cast<std::size_t>(joint.planes[index].head_ply)].name,
+                               joint.plies[static_cast<std::size_t>(joint.planes[index].nut_ply)].name);
         case Scope::layer: return joint.layers[index].material.name;
     }
     return "";

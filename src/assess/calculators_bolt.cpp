@@ -19,10 +19,11 @@ namespace faywright {
 std::vector<Calculator> bolt_calculators() {
     using detail::make_calculator;
     return {
-        make_calculator<ThreadGeometry>(),    make_calculator<TighteningTorque>(), make_calculator<NutFactorTorque>(), make_calculator<PreloadFromTorque>(),
-        make_calculator<AssemblyStress>(),    make_calculator<BoltStiffness>(),    make_calculator<LoadFactor>(),
-        make_calculator<EmbeddingLoss>(),     make_calculator<ThermalChange>(),    make_calculator<ClampLife>(),
-        make_calculator<ThreadStripping>(),   make_calculator<BoltFatigue>(),      make_calculator<SurfacePressure>(),
+        make_calculator<ThreadGeometry>(),    make_calculator<TighteningTorque>(), make_calculator<NutFactorTorque>(),
+        make_calculator<PreloadFromTorque>(), make_calculator<AssemblyStress>(),   make_calculator<BoltStiffness>(),
+        make_calculator<LoadFactor>(),        make_calculator<EmbeddingLoss>(),    make_calculator<ThermalChange>(),
+        make_calculator<ClampLife>(),         make_calculator<ThreadStripping>(),  make_calculator<BoltFatigue>(),
+        make_calculator<SurfacePressure>(),
     };
 }
 

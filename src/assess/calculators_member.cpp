@@ -21,11 +21,21 @@ namespace faywright {
 std::vector<Calculator> member_calculators() {
     using detail::make_calculator;
     return {
-        make_calculator<BoltGroupInPlane>(), make_calculator<BoltGroupOutOfPlane>(), make_calculator<BoltGroupUltimate>(),
-        make_calculator<BoltShear>(),        make_calculator<BoltTension>(),         make_calculator<BoltInteraction>(),
-        make_calculator<Bearing>(),          make_calculator<TearOut>(),             make_calculator<EdgeDistance>(),
-        make_calculator<NetSection>(),       make_calculator<BlockTearing>(),        make_calculator<PullThrough>(),
-        make_calculator<Slip>(),             make_calculator<Prying>(),           make_calculator<MemberFatigue>(),
+        make_calculator<BoltGroupInPlane>(),
+        make_calculator<BoltGroupOutOfPlane>(),
+        make_calculator<BoltGroupUltimate>(),
+        make_calculator<BoltShear>(),
+        make_calculator<BoltTension>(),
+        make_calculator<BoltInteraction>(),
+        make_calculator<Bearing>(),
+        make_calculator<TearOut>(),
+        make_calculator<EdgeDistance>(),
+        make_calculator<NetSection>(),
+        make_calculator<BlockTearing>(),
+        make_calculator<PullThrough>(),
+        make_calculator<Slip>(),
+        make_calculator<Prying>(),
+        make_calculator<MemberFatigue>(),
     };
 }
 

@@ -92,7 +92,10 @@ template <class Steps = NoSteps>
 [[nodiscard]] BoltTension::Answer bolt_tension_resistance(const State& s, Steps&& steps = Steps{}) {
     const auto method = bolt_method(s);
     steps.heading(BoltTension::formula.title, BoltTension::source(method));
-    return BoltTension::compute({.stress_area = s.thread.stress_area, .bolt_ultimate_strength = s.joint->bolt.property_class.nominal_ultimate_strength, .method = method}, steps);
+    return BoltTension::compute({.stress_area = s.thread.stress_area,
+                                 .bolt_ultimate_strength = s.joint->bolt.property_class.nominal_ultimate_strength,
+                                 .method = method},
+                                steps);
 }
 
 struct BoltTensionCheck {
@@ -101,8 +104,8 @@ struct BoltTensionCheck {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto resistance = bolt_tension_resistance(s, steps);
-        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, resistance.characteristic, resistance.resistance,
-                        BoltTension::source(bolt_method(s)));
+        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, resistance.characteristic,
+                        resistance.resistance, BoltTension::source(bolt_method(s)));
     }
 };
 
@@ -152,8 +155,8 @@ struct BoltShearCheck {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto resistance = bolt_shear_resistance(s, steps);
-        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).resultant, resistance.characteristic, resistance.resistance,
-                        BoltShear::source(bolt_method(s)), resistance.outside_range);
+        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).resultant, resistance.characteristic,
+                        resistance.resistance, BoltShear::source(bolt_method(s)), resistance.outside_range);
     }
 };
 
@@ -195,8 +198,9 @@ struct BoltFatigueCheck {
         const auto& l = s.load_case(w.load_case);
         if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
         const auto& bolt = s.joint->bolt;
-        const auto method = bolt.property_class.family == "carbon steel" ? (bolt.rolled_after_heat_treatment ? FatigueMethod::rolled_after : FatigueMethod::rolled_before)
-                                                                         : FatigueMethod::en_1993_1_9;
+        const auto method = bolt.property_class.family == "carbon steel"
+                                ? (bolt.rolled_after_heat_treatment ? FatigueMethod::rolled_after : FatigueMethod::rolled_before)
+                                : FatigueMethod::en_1993_1_9;
         // From nothing to the pull and back: half of the range. The opposite load presses the parts together, which the bolt hardly feels.
         const Force amplitude = s.bolt_share * l.load_factor * s.load(w.load_case, w.bolt).tension / 2.0;
         const Force proof = bolt.property_class.proof_strength * s.thread.stress_area;
@@ -225,7 +229,8 @@ struct BearingFacePressure {
         const bool at_head = w.part == 0;
         const auto& bolt = s.joint->bolt;
         const auto& ply = at_head ? s.joint->plies.front() : s.joint->plies.back();
-        if (s.tube_passes_walls() && ply.role != PlyRole::plate) return Outcome::none("the washer stands on the tube's end: see tube-end-pressure");
+        if (s.tube_passes_walls() && ply.role != PlyRole::plate)
+            return Outcome::none("the washer stands on the tube's end: see tube-end-pressure");
         const auto& washer = at_head ? bolt.head_washer : bolt.nut_washer;
         SurfacePressure::Inputs in{.force = greatest_in(s, w),
                                    .bearing_diameter = at_head ? bolt.thread.head_bearing_diameter : bolt.thread.nut_bearing_diameter,
@@ -273,10 +278,12 @@ struct ThreadStrippingCheck {
                                          .nut_strength = nut_strength(bolt.nut),
                                          .bolt_shear_ratio = bolt.property_class.shear_strength_ratio,
                                          .nut_shear_ratio = 0.7};
-        if (const char* why = ThreadStripping::refusal(in); why != nullptr) return limited(greatest_in(s, w), newton(0), ThreadStripping::formula.source, why);
+        if (const char* why = ThreadStripping::refusal(in); why != nullptr)
+            return limited(greatest_in(s, w), newton(0), ThreadStripping::formula.source, why);
         steps.heading(ThreadStripping::formula.title, ThreadStripping::formula.source);
         const auto answer = ThreadStripping::compute(in, steps);
-        return limited(greatest_in(s, w), min(answer.bolt_thread_force, answer.nut_thread_force), ThreadStripping::formula.source, answer.outside_range);
+        return limited(greatest_in(s, w), min(answer.bolt_thread_force, answer.nut_thread_force), ThreadStripping::formula.source,
+                       answer.outside_range);
     }
 };
 
@@ -292,7 +299,8 @@ struct NutMatch {
         FAYWRIGHT_STATED(F_nut, "proof load of the nut", bolt.nut.proof_load);
         if (bolt.nut.oversize) {
             // ISO 10684 lowers the nut's load in these sizes; the bolt's proof load is what the pair must still hold.
-            FAYWRIGHT_STATED(S_p, "stress under the bolt's proof load", bolt.property_class.proof_stress.value_or(bolt.property_class.proof_strength));
+            FAYWRIGHT_STATED(S_p, "stress under the bolt's proof load",
+                             bolt.property_class.proof_stress.value_or(bolt.property_class.proof_strength));
             FAYWRIGHT_STEP(F_bolt, A_s * S_p);
             return limited(F_bolt, F_nut, source, "oversize nut of this size: held against the bolt's proof load, not its breaking load");
         }
@@ -312,7 +320,8 @@ struct PullThroughCheck {
         const bool at_head = w.part == 0;
         const auto& bolt = s.joint->bolt;
         const auto& ply = at_head ? s.joint->plies.front() : s.joint->plies.back();
-        if (ply.role != PlyRole::plate && s.arrangement() == TubeArrangement::between_walls) return Outcome::none("the tube stands behind this wall");
+        if (ply.role != PlyRole::plate && s.arrangement() == TubeArrangement::between_walls)
+            return Outcome::none("the tube stands behind this wall");
         const auto& washer = at_head ? bolt.head_washer : bolt.nut_washer;
         PullThrough::Inputs in{.across_flats = bolt.thread.across_flats,
                                .across_corners = bolt.thread.across_corners,
@@ -326,9 +335,11 @@ struct PullThroughCheck {
         steps.heading(PullThrough::formula.title, PullThrough::source(in.edge));
         const auto answer = PullThrough::compute(in, steps);
         const auto through = in.washer_diameter.value_or(in.across_flats);
-        if (through <= ply.hole_diameter) return limited(s.load(w.load_case, w.bolt).tension, newton(0), PullThrough::source(in.edge), "the hole is as large as what should hold in it");
-        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, answer.characteristic, answer.resistance, PullThrough::source(in.edge),
-                        answer.outside_range);
+        if (through <= ply.hole_diameter)
+            return limited(s.load(w.load_case, w.bolt).tension, newton(0), PullThrough::source(in.edge),
+                           "the hole is as large as what should hold in it");
+        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, answer.characteristic, answer.resistance,
+                        PullThrough::source(in.edge), answer.outside_range);
     }
 };
 

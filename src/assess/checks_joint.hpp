@@ -65,7 +65,8 @@ struct Separation {
         FAYWRIGHT_STATED(n_F, "factor on the load", factor_of(s, w.load_case));
         FAYWRIGHT_STATED(c_P, "share of the pull that leaves the clamp", s.clamp_share);
         FAYWRIGHT_STATED(F_A, "pull on the bolt", s.load(w.load_case, w.bolt).tension);
-        FAYWRIGHT_STATED(F_K, "least clamp of life, load apart", s.is_open_cavity() ? min(s.settled_least, s.open_capacity) : s.settled_least);
+        FAYWRIGHT_STATED(F_K, "least clamp of life, load apart",
+                         s.is_open_cavity() ? min(s.settled_least, s.open_capacity) : s.settled_least);
         FAYWRIGHT_STEP(F_PA, n_F * c_P * F_A);
         auto outcome = limited(F_PA, F_K, source);
         if (c_P * F_A > newton(1e-3)) outcome.design_factor = F_K / (c_P * F_A);
@@ -100,7 +101,8 @@ struct LayerPressure {
         const auto& layer = joint.layers[static_cast<std::size_t>(w.part)];
         steps.heading(info.title, source);
         FAYWRIGHT_STATED(F_max, "greatest bolt force", s.greatest);
-        FAYWRIGHT_STATED(d_W, "bearing face of head or nut", min(joint.bolt.thread.head_bearing_diameter, joint.bolt.thread.nut_bearing_diameter));
+        FAYWRIGHT_STATED(d_W, "bearing face of head or nut",
+                         min(joint.bolt.thread.head_bearing_diameter, joint.bolt.thread.nut_bearing_diameter));
         FAYWRIGHT_STATED(h, "metal between bearing face and layer, on the thinner side", min(before, after));
         FAYWRIGHT_STATED(d_h, "hole", joint.bolt.hole_diameter);
         FAYWRIGHT_STEP(D, d_W + 2.0 * h * tan(pi / 6.0));
@@ -119,13 +121,15 @@ struct LayerTemperature {
         const auto& joint = *s.joint;
         const auto& layer = joint.layers[static_cast<std::size_t>(w.part)].material;
         const TemperatureDifference heat = joint.hottest - joint.assembly, cold = joint.assembly - joint.coldest;
-        const TemperatureDifference hot_room = layer.temperature_most - joint.assembly, cold_room = joint.assembly - layer.temperature_least;
+        const TemperatureDifference hot_room = layer.temperature_most - joint.assembly,
+                                    cold_room = joint.assembly - layer.temperature_least;
         const auto share = [](TemperatureDifference used, TemperatureDifference room) {
             return room > kelvin(0) ? static_cast<double>(used / room) : used > kelvin(0) ? 1e6 : 0.0;
         };
         const bool heat_governs = share(heat, hot_room) >= share(cold, cold_room);
         steps.heading(info.title, source);
-        FAYWRIGHT_STATED(dT, heat_governs ? "rise from assembly to the hottest" : "fall from assembly to the coldest", heat_governs ? heat : cold);
+        FAYWRIGHT_STATED(dT, heat_governs ? "rise from assembly to the hottest" : "fall from assembly to the coldest",
+                         heat_governs ? heat : cold);
         FAYWRIGHT_STATED(dT_lim, "from assembly to the layer's limit", max(heat_governs ? hot_room : cold_room, kelvin(0)));
         return limited(dT, dT_lim, source);
     }

@@ -58,7 +58,8 @@ struct BearingCheck {
         FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
         FAYWRIGHT_STATED(q, "share of this ply", share);
         FAYWRIGHT_STEP(F_b, q * F_v);
-        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, Bearing::source(ply.method), answer.outside_range);
+        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, Bearing::source(ply.method),
+                        answer.outside_range);
     }
 };
 
@@ -75,26 +76,31 @@ struct TearOutCheck {
         // Towards the next hole only the ligament between the two tears.
         if (edges.pitch) end = min(end, *edges.pitch - 0.5 * ply.hole_diameter);
         end = max(end, 0.51 * ply.hole_diameter);
-        const TearOut::Inputs in{.bolt_diameter = ply.bearing_diameter, .hole_diameter = ply.hole_diameter, .thickness = ply.thickness, .ultimate_strength = ply.ultimate_strength,
-                                 .end_distance = end, .method = ply.method};
+        const TearOut::Inputs in{.bolt_diameter = ply.bearing_diameter,
+                                 .hole_diameter = ply.hole_diameter,
+                                 .thickness = ply.thickness,
+                                 .ultimate_strength = ply.ultimate_strength,
+                                 .end_distance = end,
+                                 .method = ply.method};
         steps.heading(TearOut::formula.title, TearOut::source(ply.method));
         const auto answer = TearOut::compute(in, steps);
         steps.heading("Force of the bolt on this ply", Source{"", "", "", Basis::practice});
         FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
         FAYWRIGHT_STATED(q, "share of this ply", share);
         FAYWRIGHT_STEP(F_b, q * F_v);
-        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, TearOut::source(ply.method), answer.outside_range);
+        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, TearOut::source(ply.method),
+                        answer.outside_range);
     }
 };
 
 /// The pattern's extent and the ply's metal seen along one axis.
 struct AxisView {
-    Length width;       ///< of the ply across the axis, or twice far_away where it runs on
-    Length span;        ///< between the outermost bolts, across the axis
-    Length end;         ///< from the outermost bolt on the pulled side to the end, against the axis's direction
-    int across = 0;     ///< bolts in the fullest line across the axis
-    int along = 0;      ///< bolts in the fullest line along the axis
-    Length length;      ///< between the outermost bolts, along the axis
+    Length width;    ///< of the ply across the axis, or twice far_away where it runs on
+    Length span;     ///< between the outermost bolts, across the axis
+    Length end;      ///< from the outermost bolt on the pulled side to the end, against the axis's direction
+    int across = 0;  ///< bolts in the fullest line across the axis
+    int along = 0;   ///< bolts in the fullest line along the axis
+    Length length;   ///< between the outermost bolts, along the axis
     bool runs_on = false;
 };
 
@@ -152,15 +158,27 @@ struct NetSectionCheck {
                 FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
                 FAYWRIGHT_STEP(A_g, w_p * t);
                 FAYWRIGHT_STEP(A_n, max((w_p - n_h * d_0) * t, 0.001 * A_g));
-                return NetSection::compute({.gross_area = A_g, .net_area = A_n, .yield_strength = ply.proof_strength, .ultimate_strength = ply.ultimate_strength, .method = ply.method}, steps);
+                return NetSection::compute({.gross_area = A_g,
+                                            .net_area = A_n,
+                                            .yield_strength = ply.proof_strength,
+                                            .ultimate_strength = ply.ultimate_strength,
+                                            .method = ply.method},
+                                           steps);
             };
             const auto answer = compute(NoSteps{});
             // Without partial factors the smaller of yield and rupture, as the rule weighs them.
-            const auto bare = NetSection::compute({.gross_area = view.width * ply.thickness,
-                                                   .net_area = max((view.width - static_cast<double>(view.across) * ply.hole_diameter) * ply.thickness, 0.001 * view.width * ply.thickness),
-                                                   .yield_strength = ply.proof_strength, .ultimate_strength = ply.ultimate_strength,
-                                                   .gamma_M0 = 1.0, .gamma_M1 = 1.0, .gamma_M2 = 1.0, .method = ply.method});
-            auto outcome = compared(*s.joint, l, share * total, bare.resistance, answer.resistance, NetSection::source(ply.method), answer.outside_range);
+            const auto bare =
+                NetSection::compute({.gross_area = view.width * ply.thickness,
+                                     .net_area = max((view.width - static_cast<double>(view.across) * ply.hole_diameter) * ply.thickness,
+                                                     0.001 * view.width * ply.thickness),
+                                     .yield_strength = ply.proof_strength,
+                                     .ultimate_strength = ply.ultimate_strength,
+                                     .gamma_M0 = 1.0,
+                                     .gamma_M1 = 1.0,
+                                     .gamma_M2 = 1.0,
+                                     .method = ply.method});
+            auto outcome = compared(*s.joint, l, share * total, bare.resistance, answer.resistance, NetSection::source(ply.method),
+                                    answer.outside_range);
             if (!worst.applicable || outcome.utilisation > worst.utilisation) {
                 worst = outcome;
                 if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) static_cast<void>(compute(steps));
@@ -198,13 +216,19 @@ struct BlockTearingCheck {
                 FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
                 FAYWRIGHT_STEP(A_nt, max((b - (n_a - 1.0) * d_0) * t, 0.0 * b * t));
                 FAYWRIGHT_STEP(A_nv, max(2.0 * (L_v - (n_v - 0.5) * d_0) * t, 0.001 * L_v * t));
-                BlockTearing::Inputs in{.net_tension_area = A_nt, .net_shear_area = A_nv, .gross_shear_area = 2.0 * L_v * t, .yield_strength = ply.proof_strength,
-                                        .ultimate_strength = ply.ultimate_strength, .pull = eccentric ? BlockPull::eccentric : BlockPull::concentric, .method = ply.method};
+                BlockTearing::Inputs in{.net_tension_area = A_nt,
+                                        .net_shear_area = A_nv,
+                                        .gross_shear_area = 2.0 * L_v * t,
+                                        .yield_strength = ply.proof_strength,
+                                        .ultimate_strength = ply.ultimate_strength,
+                                        .pull = eccentric ? BlockPull::eccentric : BlockPull::concentric,
+                                        .method = ply.method};
                 if (bare) in.gamma_M0 = in.gamma_M1 = in.gamma_M2 = 1.0;
                 return BlockTearing::compute(in, steps);
             };
             const auto design = compute(false, NoSteps{}), bare = compute(true, NoSteps{});
-            auto outcome = compared(*s.joint, l, share * abs(along), bare.resistance, design.resistance, BlockTearing::source(ply.method), design.outside_range);
+            auto outcome = compared(*s.joint, l, share * abs(along), bare.resistance, design.resistance, BlockTearing::source(ply.method),
+                                    design.outside_range);
             if (!worst.applicable || outcome.utilisation > worst.utilisation) {
                 worst = outcome;
                 if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>)
@@ -223,7 +247,9 @@ struct EdgeDistanceCheck {
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& ply = s.ply(w.part);
         const auto ahead = edges_of(ply, s.joint->positions, w.bolt, 1, 0), back = edges_of(ply, s.joint->positions, w.bolt, -1, 0);
-        const auto nearer = [](const std::optional<Length>& a, const std::optional<Length>& b) { return a && b ? std::optional(min(*a, *b)) : a ? a : b; };
+        const auto nearer = [](const std::optional<Length>& a, const std::optional<Length>& b) {
+            return a && b ? std::optional(min(*a, *b)) : a ? a : b;
+        };
         EdgeDistance::Inputs in{.bolt_diameter = ply.bearing_diameter,
                                 .hole_diameter = ply.hole_diameter,
                                 .thickness = ply.thickness,
@@ -260,10 +286,12 @@ struct PlatePrying {
                                 .bolt_tension_resistance = is_static ? tension.characteristic : tension.resistance,
                                 .bolts = 1,
                                 .washer_diameter = {}};
-        if (Prying::refusal(in) != nullptr) return limited(s.load(w.load_case, w.bolt).tension, newton(0), Prying::formula.source, Prying::refusal(in));
+        if (Prying::refusal(in) != nullptr)
+            return limited(s.load(w.load_case, w.bolt).tension, newton(0), Prying::formula.source, Prying::refusal(in));
         steps.heading(Prying::formula.title, Prying::formula.source);
         const auto answer = Prying::compute(in, steps);
-        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, answer.resistance, answer.resistance, Prying::formula.source, answer.outside_range);
+        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, answer.resistance, answer.resistance,
+                        Prying::formula.source, answer.outside_range);
     }
 };
 

@@ -66,11 +66,14 @@ struct TubeOverlap {
         auto between = mm(0);
         bool beyond = false;
         for (const auto& entry : s.joint->stack) {
-            if (entry.kind == StackKind::cavity) beyond = true;
-            else if (beyond != at_head) between += entry.thickness;
+            if (entry.kind == StackKind::cavity)
+                beyond = true;
+            else if (beyond != at_head)
+                between += entry.thickness;
         }
         steps.heading(info.title, source);
-        FAYWRIGHT_STATED(D_i, "bore of the tube, or the wall's hole where that is larger", max(s.tube.bore, s.tube_passes_walls() ? mm(0) : wall_hole(s)));
+        FAYWRIGHT_STATED(D_i, "bore of the tube, or the wall's hole where that is larger",
+                         max(s.tube.bore, s.tube_passes_walls() ? mm(0) : wall_hole(s)));
         FAYWRIGHT_STATED(d_W, "bearing face", at_head ? bolt.thread.head_bearing_diameter : bolt.thread.nut_bearing_diameter);
         FAYWRIGHT_STATED(h, "metal between bearing face and tube", between);
         FAYWRIGHT_STEP(d_eff, d_W + 2.0 * h * tan(pi / 6.0));
@@ -108,7 +111,8 @@ struct TubeShare {
         if (s.tube_passes_walls()) return Outcome::none("a tube through the walls does not need them to close");
         steps.heading(info.title, TubeLength::formula.source);
         const auto& answer = s.tube.length_check;
-        FAYWRIGHT_STATED(F_close, "worst force that closes the gap", max(abs(answer.closing_force_least), abs(answer.closing_force_greatest)));
+        FAYWRIGHT_STATED(F_close, "worst force that closes the gap",
+                         max(abs(answer.closing_force_least), abs(answer.closing_force_greatest)));
         FAYWRIGHT_STATED(F_M_min, "least preload", s.preload.least);
         FAYWRIGHT_STATED(q, "share closing may take", largest_share);
         FAYWRIGHT_STEP(F_allow, q * F_M_min);
@@ -141,14 +145,17 @@ struct SectionCrush {
         if (!s.joint->section) return Outcome::none(no_section);
         if (s.tube.present) return Outcome::none("the tube carries the clamp");
         if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) derive(s, "tube", steps);
-        return limited(s.greatest, s.open_capacity, {"yield lines of a wall under a patch, after Save and Massonnet", "", "circular fan, edges free to turn", Basis::memory});
+        return limited(
+            s.greatest, s.open_capacity,
+            {"yield lines of a wall under a patch, after Save and Massonnet", "", "circular fan, edges free to turn", Basis::memory});
     }
 };
 
 /// A pull on the attached part reaches the webs through the walls' bending; a tube lets both walls share it.
 struct WallPull {
     static constexpr CheckInfo info{"wall-pull", "Walls pulled or pushed by a tension on the bolt", Scope::joint, true, true};
-    static constexpr Source source{"yield lines of a wall under a patch, after Save and Massonnet", "", "circular fan, edges free to turn; two walls share through the tube", Basis::memory};
+    static constexpr Source source{"yield lines of a wall under a patch, after Save and Massonnet", "",
+                                   "circular fan, edges free to turn; two walls share through the tube", Basis::memory};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {

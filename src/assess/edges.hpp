@@ -36,7 +36,9 @@ inline Length reach(const Outline& o, const Position& p, double ux, double uy) {
 [[nodiscard]] inline Edges edges_of(const Ply& ply, std::span<const Position> bolts, int bolt, double ux, double uy) {
     const auto& here = bolts[static_cast<std::size_t>(bolt)];
     Edges edges{detail::reach(ply.outline, here, ux, uy),
-                min(detail::reach(ply.outline, here, -uy, ux), detail::reach(ply.outline, here, uy, -ux)), {}, {}};
+                min(detail::reach(ply.outline, here, -uy, ux), detail::reach(ply.outline, here, uy, -ux)),
+                {},
+                {}};
     for (std::size_t i = 0; i < bolts.size(); ++i) {
         if (static_cast<int>(i) == bolt) continue;
         const auto dx = bolts[i].x - here.x, dy = bolts[i].y - here.y;

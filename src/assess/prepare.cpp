@@ -28,7 +28,8 @@ const Expansion steel_expansion = per_K(12e-6);
 Length metal_around(const Ply& ply, std::span<const Position> positions) {
     Length least = 2.0 * far_away;
     for (const auto& p : positions) {
-        least = min(least, 2.0 * min(min(p.x - ply.outline.x_min, ply.outline.x_max - p.x), min(p.y - ply.outline.y_min, ply.outline.y_max - p.y)));
+        least = min(
+            least, 2.0 * min(min(p.x - ply.outline.x_min, ply.outline.x_max - p.x), min(p.y - ply.outline.y_min, ply.outline.y_max - p.y)));
         for (const auto& q : positions) {
             const auto apart = squared(p.x - q.x) + squared(p.y - q.y);
             if (apart > squared(um(1)) && apart < squared(least)) least = sqrt(apart);
@@ -46,7 +47,7 @@ ClampedLayer clamped(const State& state, const StackEntry& entry) {
         }
         case StackKind::ply: {
             const auto& ply = joint.plies[static_cast<std::size_t>(entry.index)];
-            return {ply.thickness, ply.material.elastic_modulus, max(metal_around(ply, joint.positions), 1.05 * ply.hole_diameter)};
+            return {ply.thickness, ply.material.elastic_modulus, state.metal[static_cast<std::size_t>(entry.index)]};
         }
         case StackKind::layer: {
             const auto& layer = joint.layers[static_cast<std::size_t>(entry.index)];
@@ -67,8 +68,10 @@ bool is_clamped(const State& state, const StackEntry& entry) {
 void split(const State& state, Outside& head, Outside& nut) {
     bool beyond = false;
     for (const auto& entry : state.joint->stack) {
-        if (entry.kind == StackKind::cavity) beyond = true;
-        else if (is_clamped(state, entry)) (beyond ? nut : head).add(clamped(state, entry));
+        if (entry.kind == StackKind::cavity)
+            beyond = true;
+        else if (is_clamped(state, entry))
+            (beyond ? nut : head).add(clamped(state, entry));
     }
 }
 
@@ -158,7 +161,9 @@ void stiffness(State& s, Steps&& steps) {
     s.stiffness_note = nullptr;
     if (s.tube.present) {
         const auto d_tube = max(s.tube.stock->outside_diameter, 1.05 * hole);
-        FAYWRIGHT_STATED(delta_head, "washer, plates and wall between head and tube: deformation body from the head's face to the tube's end", body_resilience(head.all(), d_head, d_tube, hole));
+        FAYWRIGHT_STATED(delta_head,
+                         "washer, plates and wall between head and tube: deformation body from the head's face to the tube's end",
+                         body_resilience(head.all(), d_head, d_tube, hole));
         FAYWRIGHT_STATED(L_tube, "length of the tube", s.tube.length);
         FAYWRIGHT_STATED(E_tube, "modulus of the tube", joint.section->tube.material.elastic_modulus);
         FAYWRIGHT_STATED(D_o, "outside diameter of the tube", s.tube.stock->outside_diameter);
@@ -168,7 +173,8 @@ void stiffness(State& s, Steps&& steps) {
         FAYWRIGHT_STEP(delta_P, delta_head + delta_tube + delta_nut);
         s.part_resilience = delta_P;
     } else if (s.is_open_cavity()) {
-        FAYWRIGHT_STATED(delta_plies, "washers, plates and walls", body_resilience(head.all(), d_head, d_head, hole) + body_resilience(nut.all(), d_nut, d_nut, hole));
+        FAYWRIGHT_STATED(delta_plies, "washers, plates and walls",
+                         body_resilience(head.all(), d_head, d_head, hole) + body_resilience(nut.all(), d_nut, d_nut, hole));
         FAYWRIGHT_STATED(k_head, "bending of the wall at the head", s.walls[0].stiffness);
         FAYWRIGHT_STATED(k_nut, "bending of the wall at the nut", s.walls[1].stiffness);
         FAYWRIGHT_STEP(delta_P, delta_plies + 1.0 / k_head + 1.0 / k_nut);
@@ -176,7 +182,8 @@ void stiffness(State& s, Steps&& steps) {
         s.stiffness_note = "open cavity: the walls bend, the clamp is soft";
     } else {
         for (const auto& layer : nut.all()) head.add(layer);
-        FAYWRIGHT_STATED(delta_P, "all layers as one deformation body between the bearing faces", body_resilience(head.all(), d_head, d_nut, hole));
+        FAYWRIGHT_STATED(delta_P, "all layers as one deformation body between the bearing faces",
+                         body_resilience(head.all(), d_head, d_nut, hole));
         s.part_resilience = delta_P;
     }
     steps.heading(LoadFactor::formula.title, LoadFactor::formula.source);
@@ -224,7 +231,8 @@ void loads(State& s) {
             out.pivot = Pivot::heel;
             out.heel_x = heel.x;
             out.heel_y = heel.y;
-            s.turning[i] = out_of_plane_bolt_forces(bolts, s.pattern, out, std::span(tension).first(bolts.size())) ? Turning::heel : Turning::impossible;
+            s.turning[i] = out_of_plane_bolt_forces(bolts, s.pattern, out, std::span(tension).first(bolts.size())) ? Turning::heel
+                                                                                                                   : Turning::impossible;
         }
         if (!turns) s.turning[i] = Turning::impossible;
         for (std::size_t b = 0; b < bolts.size(); ++b) {
@@ -253,7 +261,8 @@ void clamp(State& s, Steps&& steps) {
             const bool tube_instead = s.tube_passes_walls() && ply.role != PlyRole::plate;
             expansion += (tube_instead ? joint.section->tube.material.expansion : ply.material.expansion) * entry.thickness;
         }
-        if (tube_entry) expansion += (s.tube.present ? joint.section->tube.material.expansion : joint.section->material.expansion) * entry.thickness;
+        if (tube_entry)
+            expansion += (s.tube.present ? joint.section->tube.material.expansion : joint.section->material.expansion) * entry.thickness;
     }
     interfaces = max(interfaces, 1);
     steps.heading(EmbeddingLoss::formula.title, EmbeddingLoss::formula.source);
@@ -366,7 +375,8 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
     }
     const bool same = side.worked_out && side.inputs == in && side.bridged == bridged && (!bridged || side.plate_inputs == plate_in);
     if (!same || !std::same_as<std::remove_cvref_t<Steps>, NoSteps>) {
-        steps.heading(at_head ? "Wall at the head pressed towards the tube" : "Wall at the nut pressed towards the tube", WallBending::formula.source);
+        steps.heading(at_head ? "Wall at the head pressed towards the tube" : "Wall at the nut pressed towards the tube",
+                      WallBending::formula.source);
         side.inputs = in;
         side.wall = WallBending::compute(in, steps);
         side.bridged = bridged;
@@ -378,7 +388,8 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
         side.worked_out = true;
     }
     side.stiffness = bridged ? side.wall.stiffness + side.plate.stiffness : side.wall.stiffness;
-    side.first_yield = bridged ? side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness) : side.wall.first_yield_force;
+    side.first_yield =
+        bridged ? side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness) : side.wall.first_yield_force;
 }
 
 template <class Steps>
@@ -453,6 +464,8 @@ void work_out(const Joint& joint, State& s) {
     s.tube.present = false;
     s.tube.fits = true;
     s.tube.chosen = false;
+    for (std::size_t i = 0; i < joint.plies.size(); ++i)
+        s.metal[i] = max(metal_around(joint.plies[i], joint.positions), 1.05 * joint.plies[i].hole_diameter);
     preload(s, NoSteps{});
     loads(s);
     if (joint.section) {
@@ -477,8 +490,13 @@ void work_out(const Joint& joint, State& s) {
     constexpr double reserve = 0.9;  // a stocked size used up to the last percent leaves nothing for a poor cut
     for (const auto& candidate : tube.candidates) {
         fit_tube(s, candidate);
+        // The greatest force of life is at least the greatest preload: what yields under that need not be worked out.
+        const Area full = pi * candidate.wall * (candidate.outside_diameter - candidate.wall);
+        if (s.preload.greatest > reserve * full * tube.material.proof_strength && &candidate != &tube.candidates.back()) continue;
         with_tube(s);
-        if (s.tube.wall.yield_utilisation <= reserve && s.tube.wall.pressure_utilisation <= 1.0 && s.tube.wall.buckling_utilisation <= 1.0 && stands_well(s)) return;
+        if (s.tube.wall.yield_utilisation <= reserve && s.tube.wall.pressure_utilisation <= 1.0 &&
+            s.tube.wall.buckling_utilisation <= 1.0 && stands_well(s))
+            return;
     }
     s.tube.fits = false;
 }

@@ -24,13 +24,14 @@ namespace faywright {
 
 inline constexpr std::size_t most_bolts = 40;
 inline constexpr std::size_t most_cases = 60;
+inline constexpr std::size_t most_plies = 16;
 
 /// What one bolt feels of one load case, without any factor.
 struct BoltLoad {
     PlaneForce shear;
-    Force resultant;        ///< of the shear
+    Force resultant;          ///< of the shear
     double along_x, along_y;  ///< its direction; (1, 0) where there is none
-    Force tension;          ///< relief counts as none
+    Force tension;            ///< relief counts as none
 };
 
 /// How a load case's moment is taken.
@@ -53,9 +54,9 @@ struct WallSide {
     WallBending::Answer wall{};
     WallBending::Inputs plate_inputs{};
     WallBending::Answer plate{};
-    bool bridged = false;      ///< a plate spans the webs and bends with the wall
-    Stiffness stiffness;       ///< against being pressed towards the tube
-    Force first_yield;         ///< closing force at which the wall first yields
+    bool bridged = false;  ///< a plate spans the webs and bends with the wall
+    Stiffness stiffness;   ///< against being pressed towards the tube
+    Force first_yield;     ///< closing force at which the wall first yields
     bool worked_out = false;
 };
 
@@ -76,12 +77,13 @@ struct State {
     double coating_creep = 0, layer_creep = 0;
     Force cold_change, hot_change;
     ClampLife::Answer clamp{};
-    Force settled_least;  ///< least clamp of the rest of life, load apart
-    Force greatest;       ///< greatest bolt force of life, load apart
+    Force settled_least;              ///< least clamp of the rest of life, load apart
+    Force greatest;                   ///< greatest bolt force of life, load apart
     std::array<WallSide, 2> walls{};  ///< head side and nut side of a hollow section
     Force open_capacity;              ///< what the walls stand with nothing between them
     TubeState tube;
     PatternInertia pattern{};
+    std::array<Length, most_plies> metal{};  ///< diameter of each ply's metal around the bolt that has least of it
     std::array<BoltLoad, most_bolts * most_cases> loads{};
     std::array<Turning, most_cases> turning{};
 

@@ -18,9 +18,9 @@ struct TighteningTask {
     Length diameter, pitch, bearing_diameter, bearing_hole;
     double thread_friction_low = 0, thread_friction_high = 0, head_friction_low = 0, head_friction_high = 0;
     Stress proof_strength;
-    double proof_utilisation = 0.75;   ///< reached at the low end of friction where the torque is to be chosen
-    std::optional<Moment> torque;      ///< absent: to be chosen
-    std::optional<double> factor;      ///< tightening factor in place of torque and friction
+    double proof_utilisation = 0.75;  ///< reached at the low end of friction where the torque is to be chosen
+    std::optional<Moment> torque;     ///< absent: to be chosen
+    std::optional<double> factor;     ///< tightening factor in place of torque and friction
     double tool_scatter = 0;
     Moment prevailing_torque = Nm(0);
 };
@@ -61,7 +61,8 @@ template <class Steps = NoSteps>
                               .torque /
                           (1.0 + task.tool_scatter);
         const Moment mark = most < Nm(100) ? Nm(1) : Nm(5);
-        FAYWRIGHT_STATED(M_A, "that torque over (1 + tool scatter), rounded down to the wrench's marks", max(std::floor(most / mark) * mark, mark));
+        FAYWRIGHT_STATED(M_A, "that torque over (1 + tool scatter), rounded down to the wrench's marks",
+                         max(std::floor(most / mark) * mark, mark));
         plan.torque = M_A;
     }
     if (task.factor) {

@@ -10,8 +10,13 @@ const Row<Record>* look_up(const std::string& name, const std::string& option, c
     const auto& table = tables.of<Record>();
     if (const auto* row = table.find(name); row != nullptr) return row;
     const auto close = nearest(name, table.names());
-    diagnostics.error({"name.unknown", fmt::format("{} is \"{}\", which the table {} does not have{}", option, name.substr(0, 60), Record::table, close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
-                       TextPosition{std::make_shared<const std::string>("command line")}, "", {}, fmt::format("faywright table {}", Record::table)});
+    diagnostics.error({"name.unknown",
+                       fmt::format("{} is \"{}\", which the table {} does not have{}", option, name.substr(0, 60), Record::table,
+                                   close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+                       TextPosition{std::make_shared<const std::string>("command line")},
+                       "",
+                       {},
+                       fmt::format("faywright table {}", Record::table)});
     return nullptr;
 }
 
@@ -30,15 +35,21 @@ std::optional<TorqueAnswer> torque_table(const TorqueQuestion& question, const T
     for (const auto& row : tables.of<BoltClass>().rows) classes.push_back(row.bolt_class);
     if (std::find(classes.begin(), classes.end(), question.bolt_class) == classes.end()) {
         const auto close = nearest(question.bolt_class, classes);
-        diagnostics.error({"name.unknown", fmt::format("--class is \"{}\", which the table bolt-classes does not have{}", question.bolt_class.substr(0, 60), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
-                           TextPosition{std::make_shared<const std::string>("command line")}, "", {}, "faywright table bolt-classes"});
+        diagnostics.error({"name.unknown",
+                           fmt::format("--class is \"{}\", which the table bolt-classes does not have{}", question.bolt_class.substr(0, 60),
+                                       close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+                           TextPosition{std::make_shared<const std::string>("command line")},
+                           "",
+                           {},
+                           "faywright table bolt-classes"});
     }
     if (diagnostics.any() || finish == nullptr || method == nullptr) return std::nullopt;
     TorqueAnswer answer{question.bolt_class, *finish, *method, {}};
     for (const auto* thread : threads) {
         const Row<BoltClass>* property_class = nullptr;
         for (const auto& row : tables.of<BoltClass>().rows)
-            if (row.bolt_class == question.bolt_class && (!row.above_diameter || thread->diameter > *row.above_diameter) && (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter))
+            if (row.bolt_class == question.bolt_class && (!row.above_diameter || thread->diameter > *row.above_diameter) &&
+                (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter))
                 property_class = &row;
         if (property_class == nullptr) continue;
         TighteningTask task{.thread = ThreadGeometry::compute({thread->diameter, thread->pitch}),
@@ -68,7 +79,12 @@ std::optional<TorqueAnswer> torque_table(const TorqueQuestion& question, const T
         answer.lines.push_back(std::move(line));
     }
     if (answer.lines.empty())
-        diagnostics.error({"name.unknown", fmt::format("class {} is not made in size {}", question.bolt_class, question.size), TextPosition{std::make_shared<const std::string>("command line")}, "", {}, ""});
+        diagnostics.error({"name.unknown",
+                           fmt::format("class {} is not made in size {}", question.bolt_class, question.size),
+                           TextPosition{std::make_shared<const std::string>("command line")},
+                           "",
+                           {},
+                           ""});
     if (diagnostics.any()) return std::nullopt;
     return answer;
 }

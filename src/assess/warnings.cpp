@@ -17,14 +17,18 @@ std::vector<std::string> warnings(const Assessment& a) {
     };
     for (const auto& plane : joint.planes)
         if (const char* why = checks::SlipCheck::barred(s, plane); why != nullptr)
-            add_once(fmt::format("slip between {} and {} is not checked: {}; friction is a bonus that no check counts", s.ply(plane.head_ply).name, s.ply(plane.nut_ply).name, why));
+            add_once(fmt::format("slip between {} and {} is not checked: {}; friction is a bonus that no check counts",
+                                 s.ply(plane.head_ply).name, s.ply(plane.nut_ply).name, why));
     for (const auto& plane : joint.planes)
         if (plane.source.basis != Basis::published)
-            add_once(fmt::format("the slip factor {} of \"{}\" stands on {}: confirm it by test before slip is relied upon", print_number(plane.slip_factor, 3), plane.words,
+            add_once(fmt::format("the slip factor {} of \"{}\" stands on {}: confirm it by test before slip is relied upon",
+                                 print_number(plane.slip_factor, 3), plane.words,
                                  plane.source.basis == Basis::memory ? "memory of a document" : "practice"));
     for (std::size_t i = 0; i < joint.load_cases.size(); ++i) {
         if (s.turning[i] == Turning::heel)
-            add_once(fmt::format("load case \"{}\": the bolts stand in one line and take its moment about the heel of the contact, not about their centroid", joint.load_cases[i].name));
+            add_once(fmt::format(
+                "load case \"{}\": the bolts stand in one line and take its moment about the heel of the contact, not about their centroid",
+                joint.load_cases[i].name));
         if (s.turning[i] == Turning::impossible)
             add_once(fmt::format("load case \"{}\": the pattern cannot take its moment; the joint fails", joint.load_cases[i].name));
     }
@@ -32,33 +36,48 @@ std::vector<std::string> warnings(const Assessment& a) {
     if (separation != nullptr && separation->status == Status::fail)
         add_once("the joint opens: bolt forces about the centroid and the fatigue check hold for a closed joint only");
     const auto* slip = find_check(a, "slip");
-    if (slip != nullptr && slip->status == Status::fail) add_once("the joint slips: a joint that slips to and fro loosens, and its fatigue checks are void");
+    if (slip != nullptr && slip->status == Status::fail)
+        add_once("the joint slips: a joint that slips to and fro loosens, and its fatigue checks are void");
     if (!s.tube.fits) add_once("no stocked tube of the chosen material carries the clamp; the strongest that fits is shown");
     if (s.is_open_cavity()) add_once("the cavity is open: the walls cannot carry the preload; put a tube between them");
     if (s.tube.present && !s.tube_passes_walls()) {
         const auto& section = *joint.section;
         const auto& l = s.tube.length_check;
         if (section.height_tolerance > l.allowed_gap)
-            add_once(fmt::format("the section's tolerance of +-{} alone exceeds the gap of {} that the walls allow: measure each cavity and cut its tube to suit", print(Value(section.height_tolerance)),
-                                 print(Value(l.allowed_gap))));
+            add_once(
+                fmt::format("the section's tolerance of +-{} alone exceeds the gap of {} that the walls allow: measure each cavity and cut "
+                            "its tube to suit",
+                            print(Value(section.height_tolerance)), print(Value(l.allowed_gap))));
         for (const auto& side : s.walls)
             if (side.wall.outside_range != nullptr) add_once(fmt::format("wall bending: {}", side.wall.outside_range));
         const double across = static_cast<double>(joint.bolt.thread.diameter / s.tube.bore);
-        if (across < 0.8) add_once(fmt::format("the tube's bore of {} is loose on the bolt: centre it, for the load's line must stay in its wall", print(Value(s.tube.bore))));
+        if (across < 0.8)
+            add_once(fmt::format("the tube's bore of {} is loose on the bolt: centre it, for the load's line must stay in its wall",
+                                 print(Value(s.tube.bore))));
     }
     if (s.preload.outside_range != nullptr) add_once(fmt::format("preload band: {}", s.preload.outside_range));
     for (const auto& layer : joint.layers)
-        if (!layer.material.sustained_clamp) add_once(fmt::format("{} does not keep a clamp: this is no preloaded joint", layer.material.name));
+        if (!layer.material.sustained_clamp)
+            add_once(fmt::format("{} does not keep a clamp: this is no preloaded joint", layer.material.name));
     if (!joint.bolt.property_class.preloadable)
-        add_once(fmt::format("class {} is not among those the structural codes preload (8.8, 10.9): the clamp force here rests on the calculation alone", joint.bolt.property_class.bolt_class));
+        add_once(fmt::format(
+            "class {} is not among those the structural codes preload (8.8, 10.9): the clamp force here rests on the calculation alone",
+            joint.bolt.property_class.bolt_class));
     for (const auto& ply : joint.plies) {
         for (int bolt = 0; bolt < static_cast<int>(joint.positions.size()); ++bolt) {
             const auto e = edges_of(ply, joint.positions, bolt, 1, 0);
-            const auto answer = EdgeDistance::compute({.bolt_diameter = ply.bearing_diameter, .hole_diameter = ply.hole_diameter, .thickness = ply.thickness,
-                                                       .end_distance = mm(1), .edge_distance = mm(1), .pitch = e.pitch, .gauge = e.gauge, .method = ply.method});
+            const auto answer = EdgeDistance::compute({.bolt_diameter = ply.bearing_diameter,
+                                                       .hole_diameter = ply.hole_diameter,
+                                                       .thickness = ply.thickness,
+                                                       .end_distance = mm(1),
+                                                       .edge_distance = mm(1),
+                                                       .pitch = e.pitch,
+                                                       .gauge = e.gauge,
+                                                       .method = ply.method});
             if (answer.openness > 1.0) {
-                add_once(fmt::format("{}: the pitch is wider than the {} a thin exposed ply should have; seal the edges against water between the faces", ply.name,
-                                     answer.most_pitch ? print(Value(*answer.most_pitch)) : std::string("limit")));
+                add_once(fmt::format(
+                    "{}: the pitch is wider than the {} a thin exposed ply should have; seal the edges against water between the faces",
+                    ply.name, answer.most_pitch ? print(Value(*answer.most_pitch)) : std::string("limit")));
                 break;
             }
         }

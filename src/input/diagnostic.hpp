@@ -14,7 +14,7 @@ struct Diagnostic {
     std::string code;     ///< stable short word, e.g. "unit.dimension"
     std::string message;  ///< lower case, no full stop; names field, found and wanted
     TextPosition at;
-    std::string label;  ///< under the caret
+    std::string label;                                         ///< under the caret
     std::vector<std::pair<TextPosition, std::string>> others;  ///< other places that matter, with their labels
     std::string help;
 };

@@ -35,7 +35,8 @@ struct ListFields {
         if constexpr (IsOptional<T>::value) help.fallback = "may be left out";
         help.kind = kind_of<T>();
         if constexpr (Word<T>) {
-            for (const auto& [value, text] : Words<T>::all) help.accepted += fmt::format("{}\"{}\"", help.accepted.empty() ? "" : ", ", text);
+            for (const auto& [value, text] : Words<T>::all)
+                help.accepted += fmt::format("{}\"{}\"", help.accepted.empty() ? "" : ", ", text);
         }
         out.push_back(std::move(help));
     }

@@ -26,7 +26,11 @@ struct Fault {
 std::size_t sequence_length(const std::string& text, std::size_t at) {
     const auto byte = [&](std::size_t i) { return static_cast<unsigned>(static_cast<unsigned char>(text[i])); };
     const unsigned first = byte(at);
-    const std::size_t n = first < 0x80 ? 1 : first >= 0xc2 && first < 0xe0 ? 2 : first >= 0xe0 && first < 0xf0 ? 3 : first >= 0xf0 && first < 0xf5 ? 4 : 0;
+    const std::size_t n = first < 0x80                    ? 1
+                          : first >= 0xc2 && first < 0xe0 ? 2
+                          : first >= 0xe0 && first < 0xf0 ? 3
+                          : first >= 0xf0 && first < 0xf5 ? 4
+                                                          : 0;
     if (n == 0 || at + n > text.size()) return 0;
     for (std::size_t i = 1; i < n; ++i)
         if ((byte(at + i) & 0xc0U) != 0x80U) return 0;
@@ -48,27 +52,41 @@ std::optional<Fault> first_fault(const std::string& text) {
         std::size_t step = n;
         switch (in) {
             case In::code:
-                if (c == '#') in = In::comment;
-                else if (triple) { in = c == '"' ? In::long_basic : In::long_literal; step = 3; }
-                else if (c == '"') in = In::basic;
-                else if (c == '\'') in = In::literal;
+                if (c == '#')
+                    in = In::comment;
+                else if (triple) {
+                    in = c == '"' ? In::long_basic : In::long_literal;
+                    step = 3;
+                } else if (c == '"')
+                    in = In::basic;
+                else if (c == '\'')
+                    in = In::literal;
                 break;
             case In::comment:
                 if (c == '\n') in = In::code;
                 break;
             case In::basic:
-                if (c == '\\') step = std::min<std::size_t>(2, text.size() - at);
-                else if (c == '"' || c == '\n') in = In::code;
+                if (c == '\\')
+                    step = std::min<std::size_t>(2, text.size() - at);
+                else if (c == '"' || c == '\n')
+                    in = In::code;
                 break;
             case In::literal:
                 if (c == '\'' || c == '\n') in = In::code;
                 break;
             case In::long_basic:
-                if (c == '\\') step = std::min<std::size_t>(2, text.size() - at);
-                else if (triple && c == '"') { in = In::code; step = 3; }
+                if (c == '\\')
+                    step = std::min<std::size_t>(2, text.size() - at);
+                else if (triple && c == '"') {
+                    in = In::code;
+                    step = 3;
+                }
                 break;
             case In::long_literal:
-                if (triple && c == '\'') { in = In::code; step = 3; }
+                if (triple && c == '\'') {
+                    in = In::code;
+                    step = 3;
+                }
                 break;
         }
         if (step == 2 && n == 1 && at + 1 < text.size() && sequence_length(text, at + 1) != 1) step = 1;
@@ -178,7 +196,12 @@ std::optional<Node> parse_toml(const std::string& given, const std::string& file
     const bool marked = given.compare(0, 3, "\xef\xbb\xbf") == 0;
     const std::string text = marked ? given.substr(3) : given;
     if (text.size() > largest_input) {
-        diagnostics.error({"syntax.size", fmt::format("the file has {} bytes; at most {} are read", text.size(), largest_input), TextPosition{name}, "", {}, ""});
+        diagnostics.error({"syntax.size",
+                           fmt::format("the file has {} bytes; at most {} are read", text.size(), largest_input),
+                           TextPosition{name},
+                           "",
+                           {},
+                           ""});
         return std::nullopt;
     }
     diagnostics.keep_text(file, text);

@@ -52,11 +52,17 @@ struct IgnoreFields {
 };
 
 template <class T>
-concept Record = requires(T& record) { T::describe(IgnoreFields{}, record); };
+concept Record = requires(T& record) {
+    T::describe(IgnoreFields{}, record);
+};
 template <class T>
-concept Number = std::same_as<T, double> || requires { typename T::unit_type; };
+concept Number = std::same_as<T, double> || requires {
+    typename T::unit_type;
+};
 template <class T>
-concept Word = requires { Words<T>::all; };
+concept Word = requires {
+    Words<T>::all;
+};
 template <class T>
 struct IsVector : std::false_type {};
 template <class T>
@@ -83,7 +89,8 @@ inline std::string shown_text(std::string_view text) {
 }
 
 inline void wrong_kind(const Node& node, const Path& path, std::string_view wanted, const ReadContext& context) {
-    context.diagnostics.error({"type.wrong", fmt::format("{} is {}; {} is wanted", path.text(), kind_name(node.kind), wanted), node.at, "", {}, ""});
+    context.diagnostics.error(
+        {"type.wrong", fmt::format("{} is {}; {} is wanted", path.text(), kind_name(node.kind), wanted), node.at, "", {}, ""});
 }
 
 template <Number T>
@@ -108,18 +115,27 @@ void read_number(const Node& node, const Path& path, T& to, const Range<T>* rang
             context.diagnostics.error({"unit.missing",
                                        fmt::format("{} is {}, which has no unit; {} is wanted, for example \"{}\"", path.text(),
                                                    print_number(node.number, 6), dimension_name(dimension), dimension_example(dimension)),
-                                       node.at, "write it in quotes, with its unit", {}, ""});
+                                       node.at,
+                                       "write it in quotes, with its unit",
+                                       {},
+                                       ""});
             return;
         }
     } else {
         constexpr auto dimension = dimension_of<T>;
-        const auto wanted = dimension.is_ratio() ? std::string("a plain number")
-                                                 : fmt::format("{} in quotes, for example \"{}\",", dimension_name(dimension), dimension_example(dimension));
+        const auto wanted = dimension.is_ratio()
+                                ? std::string("a plain number")
+                                : fmt::format("{} in quotes, for example \"{}\",", dimension_name(dimension), dimension_example(dimension));
         wrong_kind(node, path, wanted, context);
         return;
     }
     if (range != nullptr && (value < range->least || value > range->most)) {
-        context.diagnostics.error({"number.range", fmt::format("{} is {}; {} is accepted", path.text(), print(Value(value)), range_phrase(*range)), node.at, "", {}, ""});
+        context.diagnostics.error({"number.range",
+                                   fmt::format("{} is {}; {} is accepted", path.text(), print(Value(value)), range_phrase(*range)),
+                                   node.at,
+                                   "",
+                                   {},
+                                   ""});
         return;
     }
     to = value;
@@ -140,8 +156,13 @@ void read_word(const Node& node, const Path& path, T& to, const ReadContext& con
         return;
     }
     const auto close = nearest(node.text, accepted);
-    context.diagnostics.error({"name.unknown", fmt::format("{} is \"{}\"; accepted are \"{}\"", path.text(), shown_text(node.text), fmt::join(accepted, "\", \"")),
-                               node.at, close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), {}, ""});
+    context.diagnostics.error(
+        {"name.unknown",
+         fmt::format("{} is \"{}\"; accepted are \"{}\"", path.text(), shown_text(node.text), fmt::join(accepted, "\", \"")),
+         node.at,
+         close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
+         {},
+         ""});
 }
 
 }  // namespace detail
@@ -156,7 +177,8 @@ public:
 
     template <class T>
     void operator()(const Name& name, T& member) {
-        read(name, member, detail::IsOptional<T>::value, [&](const Node& value, const Path& path) { read_node(value, path, member, context_); });
+        read(name, member, detail::IsOptional<T>::value,
+             [&](const Node& value, const Path& path) { read_node(value, path, member, context_); });
     }
     template <class T>
     void operator()(const Name& name, T& member, Defaulted) {
@@ -184,18 +206,15 @@ public:
         (*this)(name, member, range);
     }
     template <std::integral T>
-        requires(!std::same_as<T, bool>)
-    void operator()(const Name& name, T& member, const Range<T>& range) {
+    requires(!std::same_as<T, bool>) void operator()(const Name& name, T& member, const Range<T>& range) {
         read(name, member, false, [&](const Node& value, const Path& path) { read_count(value, path, member, range); });
     }
     template <std::integral T>
-        requires(!std::same_as<T, bool>)
-    void operator()(const Name& name, T& member, const Range<T>& range, Defaulted) {
+    requires(!std::same_as<T, bool>) void operator()(const Name& name, T& member, const Range<T>& range, Defaulted) {
         read(name, member, true, [&](const Node& value, const Path& path) { read_count(value, path, member, range); });
     }
     template <std::integral T>
-        requires(!std::same_as<T, bool>)
-    void operator()(const Name& name, std::optional<T>& member, const Range<T>& range) {
+    requires(!std::same_as<T, bool>) void operator()(const Name& name, std::optional<T>& member, const Range<T>& range) {
         read(name, member, true, [&](const Node& value, const Path& path) {
             T number{};
             const auto before = context_.diagnostics.count();
@@ -217,16 +236,25 @@ public:
     void finish(std::span<const std::string_view> also = {}) {
         if (node_.kind != Node::Kind::table) {
             if (node_.kind == Node::Kind::array && node_.items.size() > index_)
-                context_.diagnostics.error({"list.length", fmt::format("{} has {} values; {} are wanted", path_.text(), node_.items.size(), index_), node_.at, "", {}, ""});
+                context_.diagnostics.error({"list.length",
+                                            fmt::format("{} has {} values; {} are wanted", path_.text(), node_.items.size(), index_),
+                                            node_.at,
+                                            "",
+                                            {},
+                                            ""});
             return;
         }
         for (const auto& entry : node_.entries) {
             if (std::find(keys_.begin(), keys_.end(), entry.key) != keys_.end()) continue;
             if (std::find(also.begin(), also.end(), entry.key) != also.end()) continue;
             const auto close = nearest(entry.key, std::vector<std::string>(keys_.begin(), keys_.end()));
-            context_.diagnostics.error({"key.unknown", fmt::format("{} is not a known key", joined(entry.key)), entry.at,
-                                        close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", ")) : fmt::format("the nearest known key is \"{}\"", close),
-                                        {}, ""});
+            context_.diagnostics.error({"key.unknown",
+                                        fmt::format("{} is not a known key", joined(entry.key)),
+                                        entry.at,
+                                        close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", "))
+                                                      : fmt::format("the nearest known key is \"{}\"", close),
+                                        {},
+                                        ""});
         }
     }
 
@@ -235,13 +263,15 @@ private:
     void read(const Name& name, const T& member, bool may_be_absent, const Read& how) {
         keys_.push_back(name.key);
         const auto index = index_++;
-        const Node* value = node_.kind == Node::Kind::array ? (index < node_.items.size() ? &node_.items[index] : nullptr) : node_.find(name.key);
+        const Node* value =
+            node_.kind == Node::Kind::array ? (index < node_.items.size() ? &node_.items[index] : nullptr) : node_.find(name.key);
         if (value != nullptr) {
             how(*value, node_.kind == Node::Kind::array ? Path{&path_, {}, index} : Path{&path_, name.key});
             return;
         }
         if (!may_be_absent) {
-            context_.diagnostics.error({"key.missing", fmt::format("{} is missing: {}", joined(name.key), name.meaning), node_.at, "", {}, ""});
+            context_.diagnostics.error(
+                {"key.missing", fmt::format("{} is missing: {}", joined(name.key), name.meaning), node_.at, "", {}, ""});
         } else if (context_.defaults != nullptr) {
             note_default(name, member);
         }
@@ -269,7 +299,13 @@ private:
             return;
         }
         if (!(value.number >= static_cast<double>(range.least) && value.number <= static_cast<double>(range.most))) {
-            context_.diagnostics.error({"number.range", fmt::format("{} is {}; at least {} and at most {} is accepted", path.text(), print_number(value.number, 6), range.least, range.most), value.at, "", {}, ""});
+            context_.diagnostics.error({"number.range",
+                                        fmt::format("{} is {}; at least {} and at most {} is accepted", path.text(),
+                                                    print_number(value.number, 6), range.least, range.most),
+                                        value.at,
+                                        "",
+                                        {},
+                                        ""});
             return;
         }
         member = static_cast<T>(value.number);
@@ -307,7 +343,12 @@ void read_variant(const Node& node, const Path& path, std::variant<T...>& to, co
     const Node* kind = node.kind == Node::Kind::table ? node.find("kind") : nullptr;
     const std::vector<std::string> accepted{std::string(T::kind)...};
     if (kind == nullptr || kind->kind != Node::Kind::string) {
-        context.diagnostics.error({"key.missing", fmt::format("{}.kind is missing: one of \"{}\"", path.text(), fmt::join(accepted, "\", \"")), node.at, "", {}, ""});
+        context.diagnostics.error({"key.missing",
+                                   fmt::format("{}.kind is missing: one of \"{}\"", path.text(), fmt::join(accepted, "\", \"")),
+                                   node.at,
+                                   "",
+                                   {},
+                                   ""});
         return;
     }
     bool found = false;
@@ -323,8 +364,13 @@ void read_variant(const Node& node, const Path& path, std::variant<T...>& to, co
     (attempt(std::type_identity<T>{}), ...);
     if (!found) {
         const auto close = nearest(kind->text, accepted);
-        context.diagnostics.error({"name.unknown", fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path.text(), shown_text(kind->text), fmt::join(accepted, "\", \"")),
-                                   kind->at, close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), {}, ""});
+        context.diagnostics.error(
+            {"name.unknown",
+             fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path.text(), shown_text(kind->text), fmt::join(accepted, "\", \"")),
+             kind->at,
+             close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
+             {},
+             ""});
     }
 }
 
@@ -343,7 +389,13 @@ void read_node(const Node& node, const Path& path, T& to, const ReadContext& con
             return;
         }
         if (node.items.size() > detail::longest_list) {
-            context.diagnostics.error({"list.length", fmt::format("{} has {} items; at most {} are accepted", path.text(), node.items.size(), detail::longest_list), node.at, "", {}, ""});
+            context.diagnostics.error(
+                {"list.length",
+                 fmt::format("{} has {} items; at most {} are accepted", path.text(), node.items.size(), detail::longest_list),
+                 node.at,
+                 "",
+                 {},
+                 ""});
             return;
         }
         T list(node.items.size());
@@ -370,9 +422,16 @@ void read_node(const Node& node, const Path& path, T& to, const ReadContext& con
         static_assert(std::same_as<T, std::string>, "a field type the reader does not know");
         if (node.kind != Node::Kind::string) return detail::wrong_kind(node, path, "a string", context);
         if (node.text.empty() || node.text.size() > detail::longest_word || node.text.find_first_of("\n\r\t") != std::string::npos) {
-            context.diagnostics.error({"text.length", fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path.text(),
-                                                                  node.text.empty() ? "empty" : node.text.size() > detail::longest_word ? "too long" : "broken over lines", detail::longest_word),
-                                       node.at, "", {}, ""});
+            context.diagnostics.error({"text.length",
+                                       fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path.text(),
+                                                   node.text.empty()                         ? "empty"
+                                                   : node.text.size() > detail::longest_word ? "too long"
+                                                                                             : "broken over lines",
+                                                   detail::longest_word),
+                                       node.at,
+                                       "",
+                                       {},
+                                       ""});
             return;
         }
         to = node.text;

@@ -25,29 +25,41 @@ struct Geometry {
                 continue;
             }
             if (ply.hole_diameter < ply.bearing_diameter)
-                error("geometry.hole", fmt::format("the hole of {} in {} does not pass {}", print(Value(ply.hole_diameter)), ply.name, print(Value(ply.bearing_diameter))),
+                error("geometry.hole",
+                      fmt::format("the hole of {} in {} does not pass {}", print(Value(ply.hole_diameter)), ply.name,
+                                  print(Value(ply.bearing_diameter))),
                       ply.path + ".hole-diameter");
             for (std::size_t i = 0; i < joint.positions.size(); ++i) {
                 const auto& p = joint.positions[i];
                 const auto r = ply.hole_diameter / 2.0;
-                if (p.x - r <= ply.outline.x_min || p.x + r >= ply.outline.x_max || p.y - r <= ply.outline.y_min || p.y + r >= ply.outline.y_max) {
-                    error("geometry.edge", fmt::format("the hole of bolt {} at ({}, {}) runs over an edge of {}", i + 1, print(Value(p.x)), print(Value(p.y)), ply.name), ply.path,
-                          "", {{"pattern", "the pattern is given here"}});
+                if (p.x - r <= ply.outline.x_min || p.x + r >= ply.outline.x_max || p.y - r <= ply.outline.y_min ||
+                    p.y + r >= ply.outline.y_max) {
+                    error("geometry.edge",
+                          fmt::format("the hole of bolt {} at ({}, {}) runs over an edge of {}", i + 1, print(Value(p.x)),
+                                      print(Value(p.y)), ply.name),
+                          ply.path, "", {{"pattern", "the pattern is given here"}});
                     break;
                 }
             }
         }
         for (std::size_t i = 0; i < joint.positions.size(); ++i)
             for (std::size_t j = i + 1; j < joint.positions.size(); ++j) {
-                const auto apart = sqrt(squared(joint.positions[i].x - joint.positions[j].x) + squared(joint.positions[i].y - joint.positions[j].y));
+                const auto apart =
+                    sqrt(squared(joint.positions[i].x - joint.positions[j].x) + squared(joint.positions[i].y - joint.positions[j].y));
                 auto largest = bolt.hole_diameter;
                 for (const auto& ply : joint.plies) largest = max(largest, ply.hole_diameter);
                 if (apart <= largest) {
-                    error("geometry.overlap", fmt::format("the holes of bolts {} and {} overlap: {} apart, holes of {}", i + 1, j + 1, print(Value(apart)), print(Value(largest))), "pattern");
+                    error("geometry.overlap",
+                          fmt::format("the holes of bolts {} and {} overlap: {} apart, holes of {}", i + 1, j + 1, print(Value(apart)),
+                                      print(Value(largest))),
+                          "pattern");
                     return;
                 }
                 if (apart < bolt.thread.across_corners) {
-                    error("geometry.heads", fmt::format("the heads of bolts {} and {} collide: {} apart, {} across corners", i + 1, j + 1, print(Value(apart)), print(Value(bolt.thread.across_corners))), "pattern");
+                    error("geometry.heads",
+                          fmt::format("the heads of bolts {} and {} collide: {} apart, {} across corners", i + 1, j + 1,
+                                      print(Value(apart)), print(Value(bolt.thread.across_corners))),
+                          "pattern");
                     return;
                 }
             }
@@ -63,45 +75,63 @@ struct Geometry {
         if (tube.stock) {
             const auto bore = tube.stock->outside_diameter - 2.0 * tube.stock->wall;
             if (bore < joint.bolt.thread.diameter)
-                error("geometry.tube", fmt::format("the bolt of {} does not pass the tube's bore of {}", print(Value(joint.bolt.thread.diameter)), print(Value(bore))), s.path + ".tube.stock",
-                      "", {{"bolt.size", "the bolt is given here"}});
+                error("geometry.tube",
+                      fmt::format("the bolt of {} does not pass the tube's bore of {}", print(Value(joint.bolt.thread.diameter)),
+                                  print(Value(bore))),
+                      s.path + ".tube.stock", "", {{"bolt.size", "the bolt is given here"}});
             if (tube.stock->outside_diameter > widest) {
                 widest = tube.stock->outside_diameter;
                 what = "tube";
             }
             if (tube.arrangement == TubeArrangement::between_walls && tube.stock->outside_diameter <= wall_hole)
-                error("geometry.tube", fmt::format("the tube of {} falls through the wall's hole of {}", print(Value(tube.stock->outside_diameter)), print(Value(wall_hole))), s.path + ".tube.stock");
+                error("geometry.tube",
+                      fmt::format("the tube of {} falls through the wall's hole of {}", print(Value(tube.stock->outside_diameter)),
+                                  print(Value(wall_hole))),
+                      s.path + ".tube.stock");
         }
         for (std::size_t i = 0; i < joint.positions.size(); ++i) {
             const auto off = joint.positions[i].y - s.offset_y;
             if (abs(off) + widest / 2.0 > s.clear_width() / 2.0) {
-                error("geometry.cavity", fmt::format("the {} of {} at bolt {} lies outside the cavity of {} between the webs", what, print(Value(widest)), i + 1, print(Value(s.clear_width()))), s.path,
-                      "", {{"pattern", "the pattern is given here"}});
+                error("geometry.cavity",
+                      fmt::format("the {} of {} at bolt {} lies outside the cavity of {} between the webs", what, print(Value(widest)),
+                                  i + 1, print(Value(s.clear_width()))),
+                      s.path, "", {{"pattern", "the pattern is given here"}});
                 break;
             }
         }
         if (tube.arrangement == TubeArrangement::between_walls && tube.length) {
             if (*tube.length >= s.height)
-                error("geometry.tube", fmt::format("a tube of {} does not go into a cavity of {} between the walls", print(Value(*tube.length)), print(Value(s.inside_height()))), s.path + ".tube.length",
-                      "", {{s.path + ".height", "the section's height is given here"}});
+                error("geometry.tube",
+                      fmt::format("a tube of {} does not go into a cavity of {} between the walls", print(Value(*tube.length)),
+                                  print(Value(s.inside_height()))),
+                      s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}});
         }
         if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length < s.inside_height() + s.wall)
-            error("geometry.tube", fmt::format("a tube of {} does not reach through both walls of a section {} high", print(Value(*tube.length)), print(Value(s.height))), s.path + ".tube.length",
-                  "", {{s.path + ".height", "the section's height is given here"}});
+            error("geometry.tube",
+                  fmt::format("a tube of {} does not reach through both walls of a section {} high", print(Value(*tube.length)),
+                              print(Value(s.height))),
+                  s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}});
     }
 
     void bolt() {
         const auto& b = joint.bolt;
         const auto grip = joint.grip();
         if (b.length < grip)
-            error("geometry.grip", fmt::format("the grip of {} is longer than the bolt of {}", print(Value(grip)), print(Value(b.length))), "bolt.length", "", {{"part", "the grip follows from the parts"}},
-                  fmt::format("at least {} is wanted: grip, nut and two pitches", print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
+            error("geometry.grip", fmt::format("the grip of {} is longer than the bolt of {}", print(Value(grip)), print(Value(b.length))),
+                  "bolt.length", "", {{"part", "the grip follows from the parts"}},
+                  fmt::format("at least {} is wanted: grip, nut and two pitches",
+                              print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
         else if (b.length < grip + b.thread.nut_height_least)
-            error("geometry.grip", fmt::format("a bolt of {} ends inside its nut: the grip is {}", print(Value(b.length)), print(Value(grip))), "bolt.length", "", {{"part", "the grip follows from the parts"}},
-                  fmt::format("at least {} is wanted: grip, nut and two pitches", print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
+            error("geometry.grip",
+                  fmt::format("a bolt of {} ends inside its nut: the grip is {}", print(Value(b.length)), print(Value(grip))),
+                  "bolt.length", "", {{"part", "the grip follows from the parts"}},
+                  fmt::format("at least {} is wanted: grip, nut and two pitches",
+                              print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
         else if (b.length - b.thread_length >= grip)
-            error("geometry.thread", fmt::format("the thread of a {} bolt begins {} under the head, beyond the grip of {}: the nut runs out of thread", print(Value(b.length)),
-                                                 print(Value(b.length - b.thread_length)), print(Value(grip))), "bolt.length", "", {{"part", "the grip follows from the parts"}});
+            error("geometry.thread",
+                  fmt::format("the thread of a {} bolt begins {} under the head, beyond the grip of {}: the nut runs out of thread",
+                              print(Value(b.length)), print(Value(b.length - b.thread_length)), print(Value(grip))),
+                  "bolt.length", "", {{"part", "the grip follows from the parts"}});
         for (const auto& washer : {b.head_washer, b.nut_washer})
             if (washer && washer->inside_diameter < b.thread.diameter) error("geometry.washer", "a washer does not pass the bolt", "part");
     }

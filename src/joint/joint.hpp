@@ -56,9 +56,9 @@ struct FayingPlane {
 struct Tube {
     TubeArrangement arrangement = TubeArrangement::none;
     Row<Material> material;
-    std::optional<Row<StockTube>> stock;      ///< chosen by the file, or by the assessment
-    std::vector<Row<StockTube>> candidates;   ///< stocked sizes the assessment may choose from, lightest first
-    std::optional<Length> length;             ///< cut length the file gives
+    std::optional<Row<StockTube>> stock;     ///< chosen by the file, or by the assessment
+    std::vector<Row<StockTube>> candidates;  ///< stocked sizes the assessment may choose from, lightest first
+    std::optional<Length> length;            ///< cut length the file gives
     Length length_tolerance, squareness, hole_clearance;
 };
 
@@ -137,6 +137,7 @@ struct Joint {
 };
 
 /// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came.
-[[nodiscard]] std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics);
+[[nodiscard]] std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables,
+                                              Diagnostics& diagnostics);
 
 }  // namespace faywright

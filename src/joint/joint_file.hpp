@@ -58,7 +58,8 @@ struct BoltFile {
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
         field(Name{"size", "", "thread size, a row of the threads table"}, self.size);
-        field(Name{"length", "", "length under the head; absent: the shortest standard length that fits"}, self.length, Range{mm(10), mm(500)});
+        field(Name{"length", "", "length under the head; absent: the shortest standard length that fits"}, self.length,
+              Range{mm(10), mm(500)});
         field(Name{"class", "", "property class"}, self.bolt_class);
         field(Name{"finish", "", "coating and lubricant, a row of the finishes table"}, self.finish);
         field(Name{"nut-class", "", "class of the nut; absent: the one that matches the bolt"}, self.nut_class);
@@ -78,10 +79,12 @@ struct TighteningFile {
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
         field(Name{"method", "", "a row of the tightening table"}, self.method);
-        field(Name{"torque", "", "tightening torque; absent: from the proof utilisation at the low end of friction"}, self.torque, Range{Nm(0.5), Nm(5000)});
-        field(Name{"proof-utilisation", "", "share of the proof strength the assembly stress may reach when the torque is chosen"}, self.proof_utilisation,
-              Range{0.2, 1.0}, defaulted);
-        field(Name{"prevailing-torque", "", "torque a locking nut takes before it clamps"}, self.prevailing_torque, Range{Nm(0), Nm(200)}, defaulted);
+        field(Name{"torque", "", "tightening torque; absent: from the proof utilisation at the low end of friction"}, self.torque,
+              Range{Nm(0.5), Nm(5000)});
+        field(Name{"proof-utilisation", "", "share of the proof strength the assembly stress may reach when the torque is chosen"},
+              self.proof_utilisation, Range{0.2, 1.0}, defaulted);
+        field(Name{"prevailing-torque", "", "torque a locking nut takes before it clamps"}, self.prevailing_torque, Range{Nm(0), Nm(200)},
+              defaulted);
         field(Name{"retighten", "", "re-tightened after the first service"}, self.retighten, defaulted);
     }
 };
@@ -148,7 +151,8 @@ struct PlateFile {
         field(Name{"hole-diameter", "", "hole; absent: the bolt's clearance hole"}, self.hole_diameter, Range{mm(3), mm(100)});
         field(Name{"method", "", "code of practice for its resistances; absent: by material"}, self.method);
         field(Name{"weld-affected", "", "the holes lie in the heat-affected zone of a weld"}, self.weld_affected, defaulted);
-        field(Name{"lever-to-web", "", "bolt axis to the face of the web or weld that holds the plate against tension; absent: no prying check"},
+        field(Name{"lever-to-web", "",
+                   "bolt axis to the face of the web or weld that holds the plate against tension; absent: no prying check"},
               self.lever_to_web, Range{mm(1), mm(500)});
     }
 };
@@ -177,10 +181,11 @@ struct TubeFile {
         field(Name{"material", "", "a row of the materials table"}, self.material);
         field(Name{"stock", "", "a row of the tubes table; absent: the lightest that serves"}, self.stock);
         field(Name{"length", "", "cut length; absent: solved from the cavity"}, self.length, Range{mm(3), mm(500)});
-        field(Name{"length-tolerance", "", "tolerance of the cut length, plus or minus"}, self.length_tolerance, Range{mm(0), mm(2)}, defaulted);
+        field(Name{"length-tolerance", "", "tolerance of the cut length, plus or minus"}, self.length_tolerance, Range{mm(0), mm(2)},
+              defaulted);
         field(Name{"squareness", "", "out of square of a cut end, high side to low side"}, self.squareness, Range{mm(0), mm(1)}, defaulted);
-        field(Name{"hole-clearance", "", "hole in the wall over the tube's outside diameter, for a tube through the walls"}, self.hole_clearance,
-              Range{mm(0), mm(3)}, defaulted);
+        field(Name{"hole-clearance", "", "hole in the wall over the tube's outside diameter, for a tube through the walls"},
+              self.hole_clearance, Range{mm(0), mm(3)}, defaulted);
     }
 };
 
@@ -205,12 +210,15 @@ struct SectionFile {
         field(Name{"height", "", "outside height along the bolt"}, self.height, Range{mm(15), mm(500)});
         field(Name{"wall", "", "thickness of the walls the bolt passes"}, self.wall, Range{mm(1), mm(25)});
         field(Name{"web", "", "thickness of the webs; absent: as the walls"}, self.web, Range{mm(1), mm(25)});
-        field(Name{"height-tolerance", "", "tolerance of the inside height, plus or minus"}, self.height_tolerance, Range{mm(0), mm(3)}, defaulted);
-        field(Name{"offset-y", "", "centre line of the section from the joint's x axis"}, self.offset_y, Range{mm(-500), mm(500)}, defaulted);
+        field(Name{"height-tolerance", "", "tolerance of the inside height, plus or minus"}, self.height_tolerance, Range{mm(0), mm(3)},
+              defaulted);
+        field(Name{"offset-y", "", "centre line of the section from the joint's x axis"}, self.offset_y, Range{mm(-500), mm(500)},
+              defaulted);
         field(Name{"surface", "", "condition of its faces, a row of the surfaces table"}, self.surface);
         field(Name{"x-min", "", "end of the rail towards negative x; absent: it runs on"}, self.x_min, Range{mm(-20000), mm(20000)});
         field(Name{"x-max", "", "end of the rail towards positive x; absent: it runs on"}, self.x_max, Range{mm(-20000), mm(20000)});
-        field(Name{"hole-diameter", "", "hole in the walls; absent: the bolt's clearance hole, or the tube's"}, self.hole_diameter, Range{mm(3), mm(150)});
+        field(Name{"hole-diameter", "", "hole in the walls; absent: the bolt's clearance hole, or the tube's"}, self.hole_diameter,
+              Range{mm(3), mm(150)});
         field(Name{"method", "", "code of practice for its resistances; absent: by material"}, self.method);
         field(Name{"weld-affected", "", "the holes lie in the heat-affected zone of a weld"}, self.weld_affected, defaulted);
         field(Name{"tube", "", "the crush tube"}, self.tube);
@@ -284,7 +292,8 @@ struct LoadCaseFile {
         field(Name{"force", "", "force: [x, y, z]"}, self.force, defaulted);
         field(Name{"moment", "", "moment: [x, y, z]"}, self.moment, defaulted);
         field(Name{"cycles", "", "number of cycles; absent: no fatigue check for this case"}, self.cycles, Range{1e4, 1e9});
-        field(Name{"reverses", "", "in a fatigue case the load swings to its opposite; otherwise it returns to zero"}, self.reverses, defaulted);
+        field(Name{"reverses", "", "in a fatigue case the load swings to its opposite; otherwise it returns to zero"}, self.reverses,
+              defaulted);
     }
 };
 
@@ -304,9 +313,11 @@ struct OverridesFile {
         field(Name{"thread-friction-high", "", "thread friction, high end"}, self.thread_friction_high, friction);
         field(Name{"head-friction-low", "", "friction under the turned part, low end"}, self.head_friction_low, friction);
         field(Name{"head-friction-high", "", "friction under the turned part, high end"}, self.head_friction_high, friction);
-        field(Name{"tightening-factor", "", "greatest preload over least, in place of torque and friction"}, self.tightening_factor, Range{1.0, 6.0});
+        field(Name{"tightening-factor", "", "greatest preload over least, in place of torque and friction"}, self.tightening_factor,
+              Range{1.0, 6.0});
         field(Name{"introduction-factor", "", "load introduction factor n"}, self.introduction_factor, Range{0.0, 1.0});
-        field(Name{"creep-loss-fraction", "", "share of preload lost to creep of coatings and layers"}, self.creep_loss_fraction, Range{0.0, 0.99});
+        field(Name{"creep-loss-fraction", "", "share of preload lost to creep of coatings and layers"}, self.creep_loss_fraction,
+              Range{0.0, 0.99});
         field(Name{"embedding", "", "total embedding"}, self.embedding, Range{um(0), um(500)});
     }
 };

@@ -16,11 +16,14 @@ struct Resolver {
     Diagnostics& diagnostics;
     Joint joint;
 
-    void error(const std::string& code, const std::string& message, const std::string& path, const std::string& label = "", const std::string& help = "") {
+    void error(const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
+               const std::string& help = "") {
         diagnostics.error({code, message, place_of(root, path), label, {}, help});
     }
 
-    void note(const std::string& path, const std::string& meaning, const std::string& value) { joint.defaults.push_back({path, meaning, value}); }
+    void note(const std::string& path, const std::string& meaning, const std::string& value) {
+        joint.defaults.push_back({path, meaning, value});
+    }
 
     template <class Record>
     const Row<Record>* look_up(const std::string& name, const std::string& path) {
@@ -28,8 +31,8 @@ struct Resolver {
         if (const auto* row = table.find(name); row != nullptr) return row;
         const auto names = table.names();
         const auto close = nearest(name, names);
-        error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, detail::shown_text(name), Record::table), path,
-              close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), fmt::format("faywright table {}", Record::table));
+        error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, detail::shown_text(name), Record::table),
+              path, close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), fmt::format("faywright table {}", Record::table));
         return nullptr;
     }
 
@@ -43,19 +46,24 @@ struct Resolver {
                 if (name.size() >= 4 && each.name.find(name) != std::string::npos) candidates.push_back(each.name);
             if (candidates.size() > 1) {
                 if (candidates.size() > 12) candidates.resize(12);
-                error("name.ambiguous", fmt::format("{} is \"{}\", which could be several materials: standard, form and thickness belong to the name", path, detail::shown_text(name)), path,
-                      "", fmt::format("\"{}\"", fmt::join(candidates, "\", \"")));
+                error("name.ambiguous",
+                      fmt::format("{} is \"{}\", which could be several materials: standard, form and thickness belong to the name", path,
+                                  detail::shown_text(name)),
+                      path, "", fmt::format("\"{}\"", fmt::join(candidates, "\", \"")));
                 return nullptr;
             }
             return look_up<Material>(name, path);
         }
-        if (thickness && ((row->thickness_above && *thickness <= *row->thickness_above) || (row->thickness_up_to && *thickness > *row->thickness_up_to))) {
+        if (thickness && ((row->thickness_above && *thickness <= *row->thickness_above) ||
+                          (row->thickness_up_to && *thickness > *row->thickness_up_to))) {
             std::vector<std::string> fitting;
             for (const auto& each : table.rows)
-                if (each.alloy == row->alloy && each.temper == row->temper && each.family == row->family && each.standard == row->standard &&
-                    (!each.thickness_above || *thickness > *each.thickness_above) && (!each.thickness_up_to || *thickness <= *each.thickness_up_to))
+                if (each.alloy == row->alloy && each.temper == row->temper && each.family == row->family &&
+                    each.standard == row->standard && (!each.thickness_above || *thickness > *each.thickness_above) &&
+                    (!each.thickness_up_to || *thickness <= *each.thickness_up_to))
                     fitting.push_back(each.name);
-            error("material.thickness", fmt::format("{} is \"{}\", which does not cover a thickness of {}", path, name, print(Value(*thickness))), path, "",
+            error("material.thickness",
+                  fmt::format("{} is \"{}\", which does not cover a thickness of {}", path, name, print(Value(*thickness))), path, "",
                   fitting.empty() ? "" : fmt::format("\"{}\"", fmt::join(fitting, "\", \"")));
             return nullptr;
         }
@@ -89,7 +97,9 @@ void Resolver::bolt() {
     for (const auto& row : classes.rows) {
         if (std::find(names.begin(), names.end(), row.bolt_class) == names.end()) names.push_back(row.bolt_class);
         if (row.bolt_class != file.bolt.bolt_class || thread == nullptr) continue;
-        if ((!row.above_diameter || thread->diameter > *row.above_diameter) && (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter)) property_class = &row;
+        if ((!row.above_diameter || thread->diameter > *row.above_diameter) &&
+            (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter))
+            property_class = &row;
     }
     if (property_class != nullptr) {
         bolt.property_class = *property_class;
@@ -98,8 +108,10 @@ void Resolver::bolt() {
         const auto close = nearest(file.bolt.bolt_class, names);
         error("name.unknown",
               known ? fmt::format("bolt.class {} is not made in size {}", file.bolt.bolt_class, file.bolt.size)
-                    : fmt::format("bolt.class is \"{}\", which the table bolt-classes does not have", detail::shown_text(file.bolt.bolt_class)),
-              "bolt.class", known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
+                    : fmt::format("bolt.class is \"{}\", which the table bolt-classes does not have",
+                                  detail::shown_text(file.bolt.bolt_class)),
+              "bolt.class",
+              known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
         return;
     }
     if (thread == nullptr || property_class == nullptr) return;
@@ -115,22 +127,27 @@ void Resolver::bolt() {
         if (row.nut_class == nut_class && (nut == nullptr || row.oversize == oversize)) nut = &row;
     }
     if (nut == nullptr)
-        error("name.unknown", fmt::format("no nut of class \"{}\" in size {} is in the table nuts", detail::shown_text(nut_class), file.bolt.size), file.bolt.nut_class ? "bolt.nut-class" : "bolt.class",
-              fmt::format("known in this size: {}", fmt::join(nut_names, ", ")));
+        error("name.unknown",
+              fmt::format("no nut of class \"{}\" in size {} is in the table nuts", detail::shown_text(nut_class), file.bolt.size),
+              file.bolt.nut_class ? "bolt.nut-class" : "bolt.class", fmt::format("known in this size: {}", fmt::join(nut_names, ", ")));
     else
         bolt.nut = *nut;
-    bolt.hole_diameter = file.bolt.holes == HoleSeries::fine ? thread->hole_fine : file.bolt.holes == HoleSeries::medium ? thread->hole_medium : thread->hole_coarse;
+    bolt.hole_diameter = file.bolt.holes == HoleSeries::fine     ? thread->hole_fine
+                         : file.bolt.holes == HoleSeries::medium ? thread->hole_medium
+                                                                 : thread->hole_coarse;
     bolt.rolled_after_heat_treatment = file.bolt.rolled_after_heat_treatment;
 }
 
 void Resolver::tightening() {
-    if (const auto* method = look_up<TighteningMethod>(file.tightening.method, "tightening.method"); method != nullptr) joint.tightening.method = *method;
+    if (const auto* method = look_up<TighteningMethod>(file.tightening.method, "tightening.method"); method != nullptr)
+        joint.tightening.method = *method;
     joint.tightening.torque = file.tightening.torque;
     joint.tightening.proof_utilisation = file.tightening.proof_utilisation;
     joint.tightening.prevailing_torque = file.tightening.prevailing_torque;
     joint.tightening.retighten = file.tightening.retighten;
     if (file.tightening.torque && file.tightening.prevailing_torque > 0.5 * *file.tightening.torque)
-        error("geometry.torque", "tightening.prevailing-torque takes more than half of the tightening torque", "tightening.prevailing-torque");
+        error("geometry.torque", "tightening.prevailing-torque takes more than half of the tightening torque",
+              "tightening.prevailing-torque");
 }
 
 void Resolver::pattern() {
@@ -147,8 +164,10 @@ void Resolver::pattern() {
         const int rows = p.rows.value_or(1), columns = p.columns.value_or(1);
         if (!p.rows) note("pattern.rows", "number of rows", "1");
         if (!p.columns) note("pattern.columns", "number of columns", "1");
-        if (columns > 1 && !p.pitch_x) error("key.missing", "pattern.pitch-x is missing: pitch along the rail, for more than one column", "pattern");
-        if (rows > 1 && !p.pitch_y) error("key.missing", "pattern.pitch-y is missing: pitch across the rail, for more than one row", "pattern");
+        if (columns > 1 && !p.pitch_x)
+            error("key.missing", "pattern.pitch-x is missing: pitch along the rail, for more than one column", "pattern");
+        if (rows > 1 && !p.pitch_y)
+            error("key.missing", "pattern.pitch-y is missing: pitch across the rail, for more than one row", "pattern");
         const auto pitch_x = p.pitch_x.value_or(mm(0)), pitch_y = p.pitch_y.value_or(mm(0));
         for (int row = 0; row < rows; ++row)
             for (int column = 0; column < columns; ++column)
@@ -171,7 +190,8 @@ void Resolver::strengths(Ply& ply, bool weld_affected, const std::string& path) 
     ply.ultimate_strength = ply.material.ultimate_strength;
     if (!weld_affected || ply.material.family != Family::aluminium) return;
     if (!ply.material.haz_proof_strength || !ply.material.haz_ultimate_strength) {
-        error("material.haz", fmt::format("{}.weld-affected is true, but \"{}\" has no strengths beside a weld", path, ply.material.name), path + ".weld-affected");
+        error("material.haz", fmt::format("{}.weld-affected is true, but \"{}\" has no strengths beside a weld", path, ply.material.name),
+              path + ".weld-affected");
         return;
     }
     ply.proof_strength = *ply.material.haz_proof_strength;
@@ -190,7 +210,8 @@ void Resolver::plate(const PlateFile& part, const std::string& path) {
     ply.bearing_diameter = joint.bolt.thread.diameter;
     const auto& o = part.outline;
     ply.outline = {o.x_min.value_or(-far_away), o.x_max.value_or(far_away), o.y_min.value_or(-far_away), o.y_max.value_or(far_away)};
-    if (!o.x_min || !o.x_max || !o.y_min || !o.y_max) note(path + ".outline", part.name + " runs on where no edge is given", "no edge there");
+    if (!o.x_min || !o.x_max || !o.y_min || !o.y_max)
+        note(path + ".outline", part.name + " runs on where no edge is given", "no edge there");
     ply.method = method_of(part.method, ply.material, path);
     ply.lever_to_web = part.lever_to_web;
     strengths(ply, part.weld_affected, path);
@@ -230,14 +251,17 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
         const auto* row = look_up<StockTube>(*given.stock, path + ".tube.stock");
         if (row == nullptr) return;
         if (row->material_group != group)
-            error("tube.material", fmt::format("{}.tube.stock \"{}\" is stocked in {}, but the material is {}", path, row->name, row->material_group, group), path + ".tube.stock");
+            error("tube.material",
+                  fmt::format("{}.tube.stock \"{}\" is stocked in {}, but the material is {}", path, row->name, row->material_group, group),
+                  path + ".tube.stock");
         tube.stock = *row;
         return;
     }
     const auto least_bore = joint.bolt.thread.diameter + mm(0.2);
     for (const auto& row : tables.of<StockTube>().rows) {
         const auto bore = row.outside_diameter - 2.0 * row.wall;
-        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1)) tube.candidates.push_back(row);
+        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1))
+            tube.candidates.push_back(row);
     }
     const auto area = [](const StockTube& t) { return t.wall * (t.outside_diameter - t.wall); };
     std::stable_sort(tube.candidates.begin(), tube.candidates.end(), [&](const auto& a, const auto& b) { return area(a) < area(b); });
@@ -262,7 +286,11 @@ void Resolver::section(const SectionFile& part, const std::string& path) {
     section.offset_y = part.offset_y;
     if (!part.web) note(path + ".web", "thickness of the webs", print(Value(section.web)));
     const bool room = section.clear_width() > mm(5) && section.inside_height() > mm(5);
-    if (!room) error("geometry.section", fmt::format("{}: the walls leave no cavity of at least 5 mm inside {} by {}", path, print(Value(part.width)), print(Value(part.height))), path + ".wall");
+    if (!room)
+        error("geometry.section",
+              fmt::format("{}: the walls leave no cavity of at least 5 mm inside {} by {}", path, print(Value(part.width)),
+                          print(Value(part.height))),
+              path + ".wall");
     const auto errors = diagnostics.count();
     tube(part, path, section);
     if (!room || diagnostics.count() != errors) return;
@@ -275,14 +303,17 @@ void Resolver::section(const SectionFile& part, const std::string& path) {
     wall.thickness = part.wall;
     const bool through = section.tube.arrangement == TubeArrangement::through_walls;
     if (through && !section.tube.stock) {
-        error("tube.stock", fmt::format("{}.tube.stock is missing: a tube through the walls sets the holes, so its size must be chosen", path), path + ".tube");
+        error("tube.stock",
+              fmt::format("{}.tube.stock is missing: a tube through the walls sets the holes, so its size must be chosen", path),
+              path + ".tube");
         return;
     }
     const auto shaft = through ? section.tube.stock->outside_diameter : joint.bolt.thread.diameter;
     wall.hole_diameter = part.hole_diameter.value_or(through ? shaft + section.tube.hole_clearance : joint.bolt.hole_diameter);
     if (!part.hole_diameter) note(path + ".hole-diameter", "hole in " + part.name, print(Value(wall.hole_diameter)));
     wall.bearing_diameter = shaft;
-    wall.outline = {part.x_min.value_or(-far_away), part.x_max.value_or(far_away), part.offset_y - part.width / 2.0, part.offset_y + part.width / 2.0};
+    wall.outline = {part.x_min.value_or(-far_away), part.x_max.value_or(far_away), part.offset_y - part.width / 2.0,
+                    part.offset_y + part.width / 2.0};
     if (!part.x_min || !part.x_max) note(path + ".x-min", part.name + " runs on where no end is given", "no end there");
     wall.method = method_of(part.method, wall.material, path);
     strengths(wall, part.weld_affected, path);
@@ -302,7 +333,9 @@ void Resolver::parts() {
         const auto path = fmt::format("part[{}]", i);
         if (const auto* washer = std::get_if<WasherFile>(&file.parts[i])) {
             if (i != 0 && i + 1 != last) {
-                error("part.washer", fmt::format("{} is a washer inside the stack; washers stand first (under the head) or last (under the nut)", path), path);
+                error("part.washer",
+                      fmt::format("{} is a washer inside the stack; washers stand first (under the head) or last (under the nut)", path),
+                      path);
                 continue;
             }
             const auto name = washer->series + " " + file.bolt.size;
@@ -318,6 +351,8 @@ void Resolver::parts() {
             section(*section_file, path);
         }
     }
+    constexpr std::size_t most = 12;
+    if (last > most) error("part.count", fmt::format("{} parts; at most {} are accepted", last, most), "part");
     std::map<std::string, int> names;
     for (const auto& ply : joint.plies)
         if (++names[ply.name] == 2) error("name.duplicate", fmt::format("two parts are named \"{}\"", ply.name), ply.path + ".name");
@@ -350,14 +385,16 @@ void Resolver::planes() {
         const auto& here = joint.plies[static_cast<std::size_t>(entry.index)];
         if (ply && !cavity) {
             const auto& there = joint.plies[static_cast<std::size_t>(*ply)];
-            if (layers_between > 1) error("part.layer", fmt::format("more than one layer stands between {} and {}", there.name, here.name), here.path);
+            if (layers_between > 1)
+                error("part.layer", fmt::format("more than one layer stands between {} and {}", there.name, here.name), here.path);
             if (there.side != here.side) {
                 FayingPlane plane{*ply, entry.index, layer, 0.0, {}, there.surface.name + " / " + here.surface.name};
                 const auto* between = layer ? &joint.layers[static_cast<std::size_t>(*layer)].material : nullptr;
                 if (between != nullptr) plane.words += ", " + between->name + " between";
                 const Row<SlipFactor>* found = nullptr;
                 for (const auto& row : tables.of<SlipFactor>().rows) {
-                    const bool pair = (row.a == there.surface.name && row.b == here.surface.name) || (row.b == there.surface.name && row.a == here.surface.name);
+                    const bool pair = (row.a == there.surface.name && row.b == here.surface.name) ||
+                                      (row.b == there.surface.name && row.a == here.surface.name);
                     const bool same_layer = between == nullptr ? !row.between : row.between == between->name;
                     if (pair && same_layer) found = &row;
                 }
@@ -371,7 +408,9 @@ void Resolver::planes() {
                     plane.slip_factor = between->slip_factor;
                     plane.source = between->source_for("slip-factor");
                 } else {
-                    error("name.unknown", fmt::format("the table slip-factors has no pair \"{}\" and \"{}\"", there.surface.name, here.surface.name), here.path + ".surface", "",
+                    error("name.unknown",
+                          fmt::format("the table slip-factors has no pair \"{}\" and \"{}\"", there.surface.name, here.surface.name),
+                          here.path + ".surface", "",
                           "give overrides.slip-factor from a test, or lay a table of your own over it with --data");
                 }
                 joint.planes.push_back(std::move(plane));
@@ -383,24 +422,34 @@ void Resolver::planes() {
         cavity = false;
     }
     if (joint.planes.empty() && !joint.plies.empty())
-        error("part.planes", "no faying plane: at least one attached plate must lie on the rail's side", "part", "", "check the parts' order and their side");
+        error("part.planes", "no faying plane: at least one attached plate must lie on the rail's side", "part", "",
+              "check the parts' order and their side");
 }
 
 void Resolver::loads() {
     if (file.load_cases.empty()) error("load.none", "at least one [[load-case]] is wanted", "load-case");
     constexpr std::size_t most = 60;
-    if (file.load_cases.size() > most) error("load.count", fmt::format("{} load cases; at most {} are accepted", file.load_cases.size(), most), "load-case");
+    if (file.load_cases.size() > most)
+        error("load.count", fmt::format("{} load cases; at most {} are accepted", file.load_cases.size(), most), "load-case");
     std::map<std::string, std::size_t> names;
     for (std::size_t i = 0; i < file.load_cases.size(); ++i) {
         const auto& given = file.load_cases[i];
         if (const auto [first, fresh] = names.emplace(given.name, i); !fresh)
-            diagnostics.error({"name.duplicate", fmt::format("load-case[{}].name \"{}\" is given twice", i, given.name), place_of(root, fmt::format("load-case[{}].name", i)), "",
-                               {{place_of(root, fmt::format("load-case[{}].name", first->second)), "first given here"}}, ""});
+            diagnostics.error({"name.duplicate",
+                               fmt::format("load-case[{}].name \"{}\" is given twice", i, given.name),
+                               place_of(root, fmt::format("load-case[{}].name", i)),
+                               "",
+                               {{place_of(root, fmt::format("load-case[{}].name", first->second)), "first given here"}},
+                               ""});
         if (given.format == LoadFormat::static_load && given.load_factor != 1.0)
-            error("load.format", fmt::format("load-case[{}] is static: the service class's design factor acts, a load factor besides it counts the same allowance twice", i),
+            error("load.format",
+                  fmt::format("load-case[{}] is static: the service class's design factor acts, a load factor besides it counts the same "
+                              "allowance twice",
+                              i),
                   fmt::format("load-case[{}].load-factor", i));
-        joint.load_cases.push_back({given.name, given.format, given.load_factor, given.at.x, given.at.y, given.at.z, given.force.x, given.force.y, given.force.z,
-                                    given.moment.x, given.moment.y, given.moment.z, given.cycles, given.reverses});
+        joint.load_cases.push_back({given.name, given.format, given.load_factor, given.at.x, given.at.y, given.at.z, given.force.x,
+                                    given.force.y, given.force.z, given.moment.x, given.moment.y, given.moment.z, given.cycles,
+                                    given.reverses});
     }
 }
 
@@ -421,20 +470,24 @@ void Resolver::bolt_length() {
                 }
         bolt.length_chosen = true;
         if (!found)
-            error("geometry.grip", fmt::format("a grip of {} needs a bolt of at least {}, longer than any standard length", print(Value(joint.grip())), print(Value(least))), "bolt");
+            error("geometry.grip",
+                  fmt::format("a grip of {} needs a bolt of at least {}, longer than any standard length", print(Value(joint.grip())),
+                              print(Value(least))),
+                  "bolt");
         else
             note("bolt.length", "shortest standard length that fits the grip", print(Value(bolt.length)));
     }
-    bolt.thread_length = file.bolt.fully_threaded            ? bolt.length
-                         : bolt.length <= mm(125)            ? thread.thread_length_to_125
-                         : bolt.length <= mm(200)            ? thread.thread_length_to_200
-                                                             : thread.thread_length_over_200;
+    bolt.thread_length = file.bolt.fully_threaded ? bolt.length
+                         : bolt.length <= mm(125) ? thread.thread_length_to_125
+                         : bolt.length <= mm(200) ? thread.thread_length_to_200
+                                                  : thread.thread_length_over_200;
     bolt.thread_length = min(bolt.thread_length, bolt.length);
 }
 
 }  // namespace
 
-std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables, std::vector<DefaultTaken> defaults, Diagnostics& diagnostics) {
+std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables, std::vector<DefaultTaken> defaults,
+                             Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
     Resolver r{file, root, tables, diagnostics, {}};
     r.joint.defaults = std::move(defaults);
@@ -452,8 +505,9 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
     r.joint.hottest = t.hottest;
     if (t.coldest > t.assembly || t.assembly > t.hottest)
         r.error("temperature.order", "temperatures: coldest, assembly and hottest must rise in this order", "temperatures");
-    if (const auto& o = file.overrides; (o.thread_friction_low && o.thread_friction_high && *o.thread_friction_low > *o.thread_friction_high) ||
-                                        (o.head_friction_low && o.head_friction_high && *o.head_friction_low > *o.head_friction_high))
+    if (const auto& o = file.overrides;
+        (o.thread_friction_low && o.thread_friction_high && *o.thread_friction_low > *o.thread_friction_high) ||
+        (o.head_friction_low && o.head_friction_high && *o.head_friction_low > *o.head_friction_high))
         r.error("overrides.band", "overrides: a friction band is upside down", "overrides");
     if (diagnostics.count() != before) return std::nullopt;
     r.parts();
@@ -467,7 +521,8 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
     const Row<Embedding>* roughest = nullptr;
     for (const auto& ply : r.joint.plies)
         for (const auto& row : tables.of<Embedding>().rows)
-            if (row.roughness == ply.surface.roughness && row.loading == "shear" && (roughest == nullptr || row.head > roughest->head)) roughest = &row;
+            if (row.roughness == ply.surface.roughness && row.loading == "shear" && (roughest == nullptr || row.head > roughest->head))
+                roughest = &row;
     if (roughest == nullptr)
         r.error("name.unknown", "the table embedding has no row for the roughness of these surfaces", "part");
     else

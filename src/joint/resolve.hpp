@@ -6,8 +6,8 @@
 namespace faywright {
 
 /// Turns names into table rows and absent values into decided ones. `root` serves to place messages.
-[[nodiscard]] std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables, std::vector<DefaultTaken> defaults,
-                                           Diagnostics& diagnostics);
+[[nodiscard]] std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables,
+                                           std::vector<DefaultTaken> defaults, Diagnostics& diagnostics);
 
 /// Refuses what cannot be built: a bolt that does not pass its tube, a hole over an edge, a grip longer than the bolt.
 void check_geometry(const Joint& joint, const Node& root, Diagnostics& diagnostics);

@@ -27,11 +27,10 @@ struct Words<TorsionModel> {
 /// is the one at which the joined stress is nu times the 0.2 % proof strength. With the unrounded stress area this gives every cell of
 /// the preload table back; adding the tangents of phi and rho instead runs up to half a per cent high.
 struct AssemblyStress {
-    static constexpr Formula formula{
-        .name = "assembly-stress",
-        .title = "Stress in the bolt while tightening, and the permitted preload",
-        .range = "tightening by torque; not for hydraulic tensioning, which has no torsion",
-        .source = {"VDI 2230 Part 1", "2003", "5.5.1 and Table A1", Basis::memory}};
+    static constexpr Formula formula{.name = "assembly-stress",
+                                     .title = "Stress in the bolt while tightening, and the permitted preload",
+                                     .range = "tightening by torque; not for hydraulic tensioning, which has no torsion",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.5.1 and Table A1", Basis::memory}};
 
     static constexpr Source source(TorsionModel model) {
         switch (model) {
@@ -66,8 +65,8 @@ struct AssemblyStress {
 
     struct Answer {
         Stress tension, torsion, reduced;
-        double utilisation;                    ///< reduced stress over proof strength
-        Force permitted;                       ///< preload at the wanted utilisation
+        double utilisation;  ///< reduced stress over proof strength
+        Force permitted;     ///< preload at the wanted utilisation
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>

@@ -15,11 +15,10 @@ namespace faywright {
 /// end or pitch along the force and k_1 with a short edge or gauge across it; neither falls below 0. The Aluminum
 /// Design Manual and AS 4100 limit the bearing stress alone and check the end separately (TearOut).
 struct Bearing {
-    static constexpr Formula formula{
-        .name = "bearing",
-        .title = "Bearing resistance of a ply at one bolt",
-        .range = "normal round holes; e_1, e_2 >= 1.2 d_0; p_1 >= 2.2 d_0; p_2 >= 2.4 d_0",
-        .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
+    static constexpr Formula formula{.name = "bearing",
+                                     .title = "Bearing resistance of a ply at one bolt",
+                                     .range = "normal round holes; e_1, e_2 >= 1.2 d_0; p_1 >= 2.2 d_0; p_2 >= 2.4 d_0",
+                                     .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
     /// The rule differs by code, and so does its source.
     static constexpr Source source(DesignMethod method) {
@@ -46,9 +45,11 @@ struct Bearing {
             field(Name{"hole-diameter", "d_0", "diameter of the hole"}, self.hole_diameter, Range{mm(1), mm(220)});
             field(Name{"thickness", "t", "thickness of the ply"}, self.thickness, Range{mm(0.5), mm(200)});
             field(Name{"ultimate-strength", "f_u", "ultimate strength of the ply"}, self.ultimate_strength, Range{MPa(10), MPa(2000)});
-            field(Name{"bolt-ultimate-strength", "f_ub", "ultimate strength of the bolt"}, self.bolt_ultimate_strength, Range{MPa(10), MPa(2000)});
+            field(Name{"bolt-ultimate-strength", "f_ub", "ultimate strength of the bolt"}, self.bolt_ultimate_strength,
+                  Range{MPa(10), MPa(2000)});
             field(Name{"end-distance", "e_1", "centre of hole to the end, along the force"}, self.end_distance, Range{mm(1), mm(10000)});
-            field(Name{"edge-distance", "e_2", "centre of hole to the edge, across the force"}, self.edge_distance, Range{mm(1), mm(10000)});
+            field(Name{"edge-distance", "e_2", "centre of hole to the edge, across the force"}, self.edge_distance,
+                  Range{mm(1), mm(10000)});
             field(Name{"pitch", "p_1", "distance to the next bolt along the force"}, self.pitch, Range{mm(1), mm(10000)});
             field(Name{"gauge", "p_2", "distance to the next bolt across the force"}, self.gauge, Range{mm(1), mm(10000)});
             field(Name{"gamma-M2", "gamma_M2", "partial factor"}, self.gamma_M2, Range{1.0, 3.0}, defaulted);
@@ -57,11 +58,11 @@ struct Bearing {
     };
 
     struct Answer {
-        Force resistance;                      ///< design resistance of the ply at this bolt
-        Force characteristic;                  ///< the same with partial factor 1
-        std::optional<double> end_factor;      ///< α_b, where the code has one
-        std::optional<double> edge_factor;     ///< k_1, where the code has one
-        const char* outside_range = nullptr;   ///< why the result is beyond the rule's stated range
+        Force resistance;                     ///< design resistance of the ply at this bolt
+        Force characteristic;                 ///< the same with partial factor 1
+        std::optional<double> end_factor;     ///< α_b, where the code has one
+        std::optional<double> edge_factor;    ///< k_1, where the code has one
+        const char* outside_range = nullptr;  ///< why the result is beyond the rule's stated range
 
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
@@ -101,7 +102,8 @@ struct Bearing {
                 FAYWRIGHT_STATED(k_1, "min(k_e, k_p, 2.5), not below 0", max(k_least, 0.0));
                 FAYWRIGHT_STEP(F_b_Rk, k_1 * alpha_b * f_u * d * t);
                 FAYWRIGHT_STEP(F_b_Rd, F_b_Rk / gamma_M2);
-                const bool close = e_1 < 1.2 * d_0 || e_2 < 1.2 * d_0 || p_1.value_or(3.0 * d_0) < 2.2 * d_0 || p_2.value_or(3.0 * d_0) < 2.4 * d_0;
+                const bool close =
+                    e_1 < 1.2 * d_0 || e_2 < 1.2 * d_0 || p_1.value_or(3.0 * d_0) < 2.2 * d_0 || p_2.value_or(3.0 * d_0) < 2.4 * d_0;
                 return {F_b_Rd, F_b_Rk, alpha_b, k_1, close ? "end, edge or pitch below the least the rule covers" : nullptr};
             }
             case DesignMethod::adm: {

@@ -24,11 +24,10 @@ struct Words<BlockPull> {
 /// the torn face. Under the American and Australian methods the form of AISC 360 J4.3 serves: 0.75 times
 /// 0.6 f_u A_nv + U f_u A_nt, at most 0.6 f_y A_gv + U f_u A_nt, U 1 or 0.5.
 struct BlockTearing {
-    static constexpr Formula formula{
-        .name = "block-tearing",
-        .title = "Block tearing resistance of a bolt group",
-        .range = "one torn face, sheared faces along the force",
-        .source = {"EN 1993-1-8", "2005", "3.10.2", Basis::published}};
+    static constexpr Formula formula{.name = "block-tearing",
+                                     .title = "Block tearing resistance of a bolt group",
+                                     .range = "one torn face, sheared faces along the force",
+                                     .source = {"EN 1993-1-8", "2005", "3.10.2", Basis::published}};
 
     static constexpr Source source(DesignMethod method) {
         switch (method) {

@@ -24,10 +24,10 @@ struct Words<FatigueMethod> {
 
 /// Fatigue of the bolt: the swing of its stress against what its first loaded thread endures.
 ///
-/// sigma_a = F_a/A_s, F_a half the swing of the force in the bolt. Endurance by VDI 2230 is an amplitude, 0.85 (150/d + 45) MPa with d in mm,
-/// whatever the class; rolled after heat treatment it grows by (2 - F_Sm/F_02); below two million cycles it rises with exponent
-/// 1/3 or 1/6. Detail 50 is a range, so half of it is compared here: it is about twice as severe because it covers any
-/// bending. Hot-dip galvanising takes about 20 % (coating factor 0.8). Bending of the bolt must be in F_a.
+/// sigma_a = F_a/A_s, F_a half the swing of the force in the bolt. Endurance by VDI 2230 is an amplitude, 0.85 (150/d + 45) MPa with d in
+/// mm, whatever the class; rolled after heat treatment it grows by (2 - F_Sm/F_02); below two million cycles it rises with exponent 1/3 or
+/// 1/6. Detail 50 is a range, so half of it is compared here: it is about twice as severe because it covers any bending. Hot-dip
+/// galvanising takes about 20 % (coating factor 0.8). Bending of the bolt must be in F_a.
 struct BoltFatigue {
     static constexpr Formula formula{
         .name = "bolt-fatigue",
@@ -55,12 +55,14 @@ struct BoltFatigue {
 
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
-            field(Name{"force-amplitude", "F_a", "half the swing of the force in the bolt"}, self.force_amplitude, Range{newton(0), kN(10000)});
+            field(Name{"force-amplitude", "F_a", "half the swing of the force in the bolt"}, self.force_amplitude,
+                  Range{newton(0), kN(10000)});
             field(Name{"stress-area", "A_s", "stress area of the thread"}, self.stress_area, Range{mm2(0.1), mm2(40000)});
             field(Name{"nominal-diameter", "d", "nominal diameter"}, self.nominal_diameter, Range{mm(1), mm(200)});
             field(Name{"mean-force", "F_Sm", "mean force in the bolt"}, self.mean_force, Range{newton(0), kN(10000)});
             field(Name{"proof-force", "F_02", "force at 0.2 % permanent strain"}, self.proof_force, Range{newton(1), kN(20000)});
-            field(Name{"coating-factor", "k_c", "factor for the coating, 0.8 for hot-dip galvanised"}, self.coating_factor, Range{0.1, 1.0}, defaulted);
+            field(Name{"coating-factor", "k_c", "factor for the coating, 0.8 for hot-dip galvanised"}, self.coating_factor, Range{0.1, 1.0},
+                  defaulted);
             field(Name{"cycles", "N", "number of cycles"}, self.cycles, Range{1e4, 1e12}, defaulted);
             field(Name{"method", "", "endurance to compare with"}, self.method, defaulted);
         }
@@ -68,7 +70,7 @@ struct BoltFatigue {
 
     struct Answer {
         Stress amplitude;
-        Stress endurance;                      ///< amplitude endured for the given cycles
+        Stress endurance;  ///< amplitude endured for the given cycles
         double utilisation;
         const char* outside_range = nullptr;
 

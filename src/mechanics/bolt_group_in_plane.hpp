@@ -13,8 +13,8 @@ namespace faywright {
 /// Force of the load on every bolt, into the caller's array (as long as `bolts`); no allocation.
 /// `moment` is about the centroid, anticlockwise positive. False, with the moment left out, where the
 /// pattern is a point and cannot take the moment asked of it.
-inline bool in_plane_bolt_forces(std::span<const Position> bolts, const PatternInertia& pattern, const PlaneForce& load,
-                                 Moment moment, std::span<PlaneForce> forces) {
+inline bool in_plane_bolt_forces(std::span<const Position> bolts, const PatternInertia& pattern, const PlaneForce& load, Moment moment,
+                                 std::span<PlaneForce> forces) {
     const auto n = static_cast<double>(bolts.size());
     const bool turns = !pattern.is_point();
     for (std::size_t i = 0; i < bolts.size(); ++i) {
@@ -52,19 +52,19 @@ struct BoltGroupInPlane {
             field(Name{"force-y", "F_y", "force along y"}, self.force_y, Range{kN(-100000), kN(100000)});
             field(Name{"moment", "M_z", "moment about the reference point, anticlockwise (x to y) positive"}, self.moment,
                   Range{kNm(-100000), kNm(100000)});
-            field(Name{"reference-x", "x_ref", "reference point of the load, along x"}, self.reference_x,
-                  Range{mm(-100000), mm(100000)}, defaulted);
-            field(Name{"reference-y", "y_ref", "reference point of the load, along y"}, self.reference_y,
-                  Range{mm(-100000), mm(100000)}, defaulted);
+            field(Name{"reference-x", "x_ref", "reference point of the load, along x"}, self.reference_x, Range{mm(-100000), mm(100000)},
+                  defaulted);
+            field(Name{"reference-y", "y_ref", "reference point of the load, along y"}, self.reference_y, Range{mm(-100000), mm(100000)},
+                  defaulted);
         }
     };
 
     struct Answer {
         Length centroid_x, centroid_y;
-        Area polar_sum;           ///< Σr² about the centroid
-        Moment centroid_moment;   ///< the load's moment about the centroid
-        int worst_bolt = 0;       ///< counted from 1
-        Force worst_x, worst_y;   ///< the load on that bolt
+        Area polar_sum;          ///< Σr² about the centroid
+        Moment centroid_moment;  ///< the load's moment about the centroid
+        int worst_bolt = 0;      ///< counted from 1
+        Force worst_x, worst_y;  ///< the load on that bolt
         Force resultant;
         const char* outside_range = nullptr;
 
@@ -84,8 +84,8 @@ struct BoltGroupInPlane {
     static const char* refusal(const Inputs& in) {
         if (const char* why = pattern_refusal(in.positions)) return why;
         const auto pattern = inertia_of(in.positions);
-        const Moment about = in.moment + (in.reference_x - pattern.centroid.x) * in.force_y -
-                             (in.reference_y - pattern.centroid.y) * in.force_x;
+        const Moment about =
+            in.moment + (in.reference_x - pattern.centroid.x) * in.force_y - (in.reference_y - pattern.centroid.y) * in.force_x;
         if (pattern.is_point() && about != Nm(0)) return "a single bolt cannot take a moment";
         return nullptr;
     }

@@ -74,9 +74,16 @@ struct TensionField {
     bool holds;                 ///< false: the pattern cannot take a moment asked of it, which is left out
 
     TensionField(std::span<const Position> bolts, const PatternInertia& pattern, const OutOfPlaneLoad& load)
-        : mean(load.force / static_cast<double>(max(bolts.size(), std::size_t{1}))), centroid(pattern.centroid), pivot(load.pivot),
-          per_x(N_per_mm(0)), per_y(N_per_mm(0)), heel_x(load.heel_x), heel_y(load.heel_y), towards_x(load.moment_y < Nm(0)),
-          towards_y(load.moment_x >= Nm(0)), holds(true) {
+        : mean(load.force / static_cast<double>(max(bolts.size(), std::size_t{1}))),
+          centroid(pattern.centroid),
+          pivot(load.pivot),
+          per_x(N_per_mm(0)),
+          per_y(N_per_mm(0)),
+          heel_x(load.heel_x),
+          heel_y(load.heel_y),
+          towards_x(load.moment_y < Nm(0)),
+          towards_y(load.moment_x >= Nm(0)),
+          holds(true) {
         if (pivot == Pivot::centroid) {
             const auto plane = detail::tension_plane(pattern, load.moment_x, load.moment_y);
             per_x = plane.slope_x;
@@ -89,10 +96,14 @@ struct TensionField {
             sum_x += squared(arm_x(bolt));
             sum_y += squared(arm_y(bolt));
         }
-        if (sum_y > squared(um(1))) per_y = (towards_y ? load.moment_x : -load.moment_x) / sum_y;
-        else holds = holds && load.moment_x == Nm(0);
-        if (sum_x > squared(um(1))) per_x = (towards_x ? -load.moment_y : load.moment_y) / sum_x;
-        else holds = holds && load.moment_y == Nm(0);
+        if (sum_y > squared(um(1)))
+            per_y = (towards_y ? load.moment_x : -load.moment_x) / sum_y;
+        else
+            holds = holds && load.moment_x == Nm(0);
+        if (sum_x > squared(um(1)))
+            per_x = (towards_x ? -load.moment_y : load.moment_y) / sum_x;
+        else
+            holds = holds && load.moment_y == Nm(0);
     }
 
     [[nodiscard]] Length arm_x(const Position& bolt) const { return detail::heel_arm(bolt.x - centroid.x, heel_x, towards_x); }
@@ -106,8 +117,8 @@ struct TensionField {
 
 /// Tension of every bolt into the caller's array (as long as `bolts`); no allocation. Negative: relief.
 /// False where the pattern cannot take a moment asked of it, which is then left out.
-inline bool out_of_plane_bolt_forces(std::span<const Position> bolts, const PatternInertia& pattern,
-                                     const OutOfPlaneLoad& load, std::span<Force> tensions) {
+inline bool out_of_plane_bolt_forces(std::span<const Position> bolts, const PatternInertia& pattern, const OutOfPlaneLoad& load,
+                                     std::span<Force> tensions) {
     const TensionField field(bolts, pattern, load);
     for (std::size_t i = 0; i < bolts.size(); ++i) tensions[i] = field.at(bolts[i]);
     return field.holds;
@@ -129,7 +140,8 @@ struct BoltGroupOutOfPlane {
         .source = {"statics of a rigid plate on equal springs", "", "rigid-plate equilibrium, derived here", Basis::practice}};
 
     static constexpr Source source(Pivot pivot) {
-        if (pivot == Pivot::heel) return {"A Textbook of Machine Design (Khurmi)", "", "eccentric load on a bracket, bolts in tension", Basis::memory};
+        if (pivot == Pivot::heel)
+            return {"A Textbook of Machine Design (Khurmi)", "", "eccentric load on a bracket, bolts in tension", Basis::memory};
         return formula.source;
     }
 
@@ -147,10 +159,10 @@ struct BoltGroupOutOfPlane {
             field(Name{"force-z", "F_z", "force along z, positive pulls the parts apart"}, self.force_z, Range{kN(-100000), kN(100000)});
             field(Name{"moment-x", "M_x", "moment about x at the reference point"}, self.moment_x, Range{kNm(-100000), kNm(100000)});
             field(Name{"moment-y", "M_y", "moment about y at the reference point"}, self.moment_y, Range{kNm(-100000), kNm(100000)});
-            field(Name{"reference-x", "x_ref", "reference point of the load, along x"}, self.reference_x,
-                  Range{mm(-100000), mm(100000)}, defaulted);
-            field(Name{"reference-y", "y_ref", "reference point of the load, along y"}, self.reference_y,
-                  Range{mm(-100000), mm(100000)}, defaulted);
+            field(Name{"reference-x", "x_ref", "reference point of the load, along x"}, self.reference_x, Range{mm(-100000), mm(100000)},
+                  defaulted);
+            field(Name{"reference-y", "y_ref", "reference point of the load, along y"}, self.reference_y, Range{mm(-100000), mm(100000)},
+                  defaulted);
             field(Name{"pivot", "", "what the joint turns about"}, self.pivot, defaulted);
             field(Name{"heel-x", "h_x", "centroid to the pressed edge, along x"}, self.heel_x, Range{mm(0.1), mm(10000)});
             field(Name{"heel-y", "h_y", "centroid to the pressed edge, along y"}, self.heel_y, Range{mm(0.1), mm(10000)});

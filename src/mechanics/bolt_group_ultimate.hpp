@@ -56,10 +56,10 @@ struct BoltGroupUltimate {
             field(Name{"force-y", "F_y", "force along y"}, self.force_y, Range{kN(-100000), kN(100000)});
             field(Name{"moment", "M_z", "moment about the reference point, anticlockwise (x to y) positive"}, self.moment,
                   Range{kNm(-100000), kNm(100000)});
-            field(Name{"reference-x", "x_ref", "reference point of the load, along x"}, self.reference_x,
-                  Range{mm(-100000), mm(100000)}, defaulted);
-            field(Name{"reference-y", "y_ref", "reference point of the load, along y"}, self.reference_y,
-                  Range{mm(-100000), mm(100000)}, defaulted);
+            field(Name{"reference-x", "x_ref", "reference point of the load, along x"}, self.reference_x, Range{mm(-100000), mm(100000)},
+                  defaulted);
+            field(Name{"reference-y", "y_ref", "reference point of the load, along y"}, self.reference_y, Range{mm(-100000), mm(100000)},
+                  defaulted);
             field(Name{"bolt-ultimate", "R_ult", "ultimate shear force of one bolt"}, self.bolt_ultimate, Range{newton(1), kN(100000)});
             field(Name{"greatest-deformation", "D_max", "deformation at which the farthest bolt fails"}, self.greatest_deformation,
                   Range{mm(0.1), mm(100)}, defaulted);
@@ -71,12 +71,12 @@ struct BoltGroupUltimate {
     };
 
     struct Answer {
-        double coefficient = 0.0;             ///< C = P/R_ult; 0 for a pure moment
-        Force ultimate;                       ///< P along the load
-        Moment ultimate_moment;               ///< the moment about the centroid that goes with it
-        double load_factor = 0.0;             ///< ultimate over the load given
+        double coefficient = 0.0;                  ///< C = P/R_ult; 0 for a pure moment
+        Force ultimate;                            ///< P along the load
+        Moment ultimate_moment;                    ///< the moment about the centroid that goes with it
+        double load_factor = 0.0;                  ///< ultimate over the load given
         std::optional<Length> centre_x, centre_y;  ///< absent where the pattern does not turn
-        double residual = 0.0;                ///< unbalanced part of the bolts' resultant
+        double residual = 0.0;                     ///< unbalanced part of the bolts' resultant
         bool converged = false;
         const char* outside_range = nullptr;
 
@@ -96,8 +96,8 @@ struct BoltGroupUltimate {
     static const char* refusal(const Inputs& in) {
         if (const char* why = pattern_refusal(in.positions)) return why;
         const auto pattern = inertia_of(in.positions);
-        const Moment about = in.moment + (in.reference_x - pattern.centroid.x) * in.force_y -
-                             (in.reference_y - pattern.centroid.y) * in.force_x;
+        const Moment about =
+            in.moment + (in.reference_x - pattern.centroid.x) * in.force_y - (in.reference_y - pattern.centroid.y) * in.force_x;
         if (pattern.is_point() && about != Nm(0)) return "a single bolt cannot take a moment";
         const Force size = magnitude({in.force_x, in.force_y});
         if (size == newton(0) && about == Nm(0)) return "a load without force or moment has no direction";

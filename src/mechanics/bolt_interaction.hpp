@@ -12,11 +12,10 @@ namespace faywright {
 /// EN: F_v/F_v,Rd + F_t/(1.4 F_t,Rd) <= 1, and the tension alone within F_t,Rd. AS 4100, and here the American rule:
 /// (F_v/F_v,Rd)² + (F_t/F_t,Rd)² <= 1, of which the root is given, so that the utilisation grows with the load.
 struct BoltInteraction {
-    static constexpr Formula formula{
-        .name = "bolt-interaction",
-        .title = "Bolt in shear and tension together",
-        .range = "tension includes prying",
-        .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
+    static constexpr Formula formula{.name = "bolt-interaction",
+                                     .title = "Bolt in shear and tension together",
+                                     .range = "tension includes prying",
+                                     .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
     static constexpr Source source(DesignMethod method) {
         switch (method) {

@@ -13,14 +13,13 @@ namespace faywright {
 ///
 /// EN 1993-1-8 and EN 1999-1-1: F_v,Rd = n α_v f_ub A/γ_M2. With thread in the plane A is the stress area and α_v
 /// follows the class (0.6 or 0.5); in the shank A is gross and α_v 0.6. A packing thicker than d/3 and a joint longer
-/// than 15 d reduce it (the length rule, 3.8, from memory). AS 4100 takes 0.62 f_uf on the core (minor) area or the shank, times 0.8; the American rule
-/// takes a share α_v of f_ub on the gross area (0.5 with threads excluded, in the edition seen), times 0.75.
+/// than 15 d reduce it (the length rule, 3.8, from memory). AS 4100 takes 0.62 f_uf on the core (minor) area or the shank, times 0.8; the
+/// American rule takes a share α_v of f_ub on the gross area (0.5 with threads excluded, in the edition seen), times 0.75.
 struct BoltShear {
-    static constexpr Formula formula{
-        .name = "bolt-shear",
-        .title = "Shear resistance of a bolt",
-        .range = "steel bolts in holes of normal clearance; packing up to 4 d/3",
-        .source = {"EN 1993-1-8", "2005", "Table 3.4, 3.6.1(12)", Basis::published}};
+    static constexpr Formula formula{.name = "bolt-shear",
+                                     .title = "Shear resistance of a bolt",
+                                     .range = "steel bolts in holes of normal clearance; packing up to 4 d/3",
+                                     .source = {"EN 1993-1-8", "2005", "Table 3.4, 3.6.1(12)", Basis::published}};
 
     static constexpr Source source(DesignMethod method) {
         switch (method) {
@@ -46,14 +45,18 @@ struct BoltShear {
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
             field(Name{"bolt-diameter", "d", "nominal diameter of the bolt"}, self.bolt_diameter, Range{mm(1), mm(200)});
-            field(Name{"area", "A", "area in the shear plane: shank, or with thread in it the stress area (AS 4100: core area; ADM: always gross)"},
+            field(Name{"area", "A",
+                       "area in the shear plane: shank, or with thread in it the stress area (AS 4100: core area; ADM: always gross)"},
                   self.area, Range{mm2(0.5), mm2(40000)});
-            field(Name{"bolt-ultimate-strength", "f_ub", "ultimate strength of the bolt"}, self.bolt_ultimate_strength, Range{MPa(10), MPa(2000)});
+            field(Name{"bolt-ultimate-strength", "f_ub", "ultimate strength of the bolt"}, self.bolt_ultimate_strength,
+                  Range{MPa(10), MPa(2000)});
             field(Name{"thread-in-plane", "", "whether thread lies in a shear plane"}, self.thread_in_plane, defaulted);
-            field(Name{"shear-factor", "alpha_v", "shear strength over tensile strength, by class"}, self.shear_factor, Range{0.1, 1.0}, defaulted);
+            field(Name{"shear-factor", "alpha_v", "shear strength over tensile strength, by class"}, self.shear_factor, Range{0.1, 1.0},
+                  defaulted);
             field(Name{"planes", "n", "number of shear planes"}, self.planes, Range{1, 20}, defaulted);
             field(Name{"packing", "t_p", "thickness of packing at the plane"}, self.packing, Range{mm(0.1), mm(500)});
-            field(Name{"joint-length", "L_j", "first to last bolt of the joint, along the force"}, self.joint_length, Range{mm(1), mm(100000)});
+            field(Name{"joint-length", "L_j", "first to last bolt of the joint, along the force"}, self.joint_length,
+                  Range{mm(1), mm(100000)});
             field(Name{"gamma-M2", "gamma_M2", "partial factor"}, self.gamma_M2, Range{1.0, 3.0}, defaulted);
             field(Name{"method", "", "code of practice"}, self.method, defaulted);
         }

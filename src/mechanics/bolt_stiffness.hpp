@@ -26,11 +26,10 @@ struct Words<BoltModel> {
 /// 0.4 d for the shift of the nut. The textbook model counts shank and thread in the grip only and is stiffer:
 /// 28 % less resilience for an M12 with 50 mm grip. A load factor belongs to one of the models; name it.
 struct BoltStiffness {
-    static constexpr Formula formula{
-        .name = "bolt-stiffness",
-        .title = "Axial resilience of a bolt with nut",
-        .range = "hexagon bolt with nut, full shank; bending of the head neglected",
-        .source = {"VDI 2230 Part 1", "2003", "5.1.1", Basis::memory}};
+    static constexpr Formula formula{.name = "bolt-stiffness",
+                                     .title = "Axial resilience of a bolt with nut",
+                                     .range = "hexagon bolt with nut, full shank; bending of the head neglected",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.1.1", Basis::memory}};
 
     static constexpr Source source(BoltModel model) {
         switch (model) {

@@ -12,11 +12,10 @@ namespace faywright {
 /// EN 1993-1-8 and EN 1999-1-1: F_t,Rd = k_2 f_ub A_s/γ_M2, k_2 0.9 (0.63 countersunk). AS 4100: 0.8 f_uf A_s. American rules
 /// take 0.75 f_u on the gross area, about f_u A_s, times 0.75: the stress area is used here.
 struct BoltTension {
-    static constexpr Formula formula{
-        .name = "bolt-tension",
-        .title = "Tension resistance of a bolt",
-        .range = "nut or thread able to break the bolt; no prying in the demand unless added (see prying)",
-        .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
+    static constexpr Formula formula{.name = "bolt-tension",
+                                     .title = "Tension resistance of a bolt",
+                                     .range = "nut or thread able to break the bolt; no prying in the demand unless added (see prying)",
+                                     .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
     static constexpr Source source(DesignMethod method) {
         switch (method) {
@@ -38,7 +37,8 @@ struct BoltTension {
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
             field(Name{"stress-area", "A_s", "stress area of the thread"}, self.stress_area, Range{mm2(0.5), mm2(40000)});
-            field(Name{"bolt-ultimate-strength", "f_ub", "ultimate strength of the bolt"}, self.bolt_ultimate_strength, Range{MPa(10), MPa(2000)});
+            field(Name{"bolt-ultimate-strength", "f_ub", "ultimate strength of the bolt"}, self.bolt_ultimate_strength,
+                  Range{MPa(10), MPa(2000)});
             field(Name{"head-factor", "k_2", "0.9, countersunk 0.63"}, self.head_factor, Range{0.1, 1.0}, defaulted);
             field(Name{"gamma-M2", "gamma_M2", "partial factor"}, self.gamma_M2, Range{1.0, 3.0}, defaulted);
             field(Name{"method", "", "code of practice"}, self.method, defaulted);

@@ -14,11 +14,10 @@ namespace faywright {
 /// hottest clamp by F_PA for the least value; the greatest is the unloaded one. Least and greatest start from the least and
 /// greatest assembled preload with the same losses. No clamp is below zero: a joint cannot push.
 struct ClampLife {
-    static constexpr Formula formula{
-        .name = "clamp-life",
-        .title = "Clamp force through the life of the joint",
-        .range = "losses independent and each less than the whole preload; no self-loosening",
-        .source = {"faywright method", "1", "section 6, staged budget", Basis::practice}};
+    static constexpr Formula formula{.name = "clamp-life",
+                                     .title = "Clamp force through the life of the joint",
+                                     .range = "losses independent and each less than the whole preload; no self-loosening",
+                                     .source = {"faywright method", "1", "section 6, staged budget", Basis::practice}};
 
     struct Inputs {
         Force assembled_least, assembled_greatest;
@@ -32,12 +31,14 @@ struct ClampLife {
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
             field(Name{"assembled-least", "F_0", "least preload after tightening"}, self.assembled_least, Range{newton(1), kN(10000)});
-            field(Name{"assembled-greatest", "G_0", "greatest preload after tightening"}, self.assembled_greatest, Range{newton(1), kN(10000)});
+            field(Name{"assembled-greatest", "G_0", "greatest preload after tightening"}, self.assembled_greatest,
+                  Range{newton(1), kN(10000)});
             field(Name{"embedding-loss", "F_Z", "preload lost by embedding"}, self.embedding_loss, Range{newton(0), kN(10000)});
             field(Name{"coating-creep", "c_c", "share lost by creep of coatings"}, self.coating_creep, Range{0.0, 1.0}, defaulted);
             field(Name{"layer-creep", "c_l", "share lost by creep of layers"}, self.layer_creep, Range{0.0, 1.0}, defaulted);
             field(Name{"retightened", "", "whether the bolt is re-tightened at the first service"}, self.retightened, defaulted);
-            field(Name{"later-share", "r", "share of the early loss that comes again after re-tightening"}, self.later_share, Range{0.0, 1.0}, defaulted);
+            field(Name{"later-share", "r", "share of the early loss that comes again after re-tightening"}, self.later_share,
+                  Range{0.0, 1.0}, defaulted);
             field(Name{"cold-change", "dF_c", "change of preload when cold"}, self.cold_change, Range{kN(-10000), kN(10000)}, defaulted);
             field(Name{"hot-change", "dF_h", "change of preload when hot"}, self.hot_change, Range{kN(-10000), kN(10000)}, defaulted);
             field(Name{"load-relief", "F_PA", "clamp taken by the service load"}, self.load_relief, Range{newton(0), kN(10000)}, defaulted);
@@ -52,7 +53,7 @@ struct ClampLife {
         Force settled_least, settled_greatest;          ///< after the later losses
         Force cold_least, cold_greatest;
         Force hot_least, hot_greatest;
-        Force end_least, end_greatest;                  ///< at the end of life, under load for the least
+        Force end_least, end_greatest;  ///< at the end of life, under load for the least
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>
@@ -104,8 +105,8 @@ struct ClampLife {
 
 private:
     template <class Steps>
-    static Answer finish(const Inputs& in, Force F_1, Force G_1, Force F_2, Force G_2, Force F_3, Force G_3, Force F_4,
-                         Force G_4, Steps&& steps) {
+    static Answer finish(const Inputs& in, Force F_1, Force G_1, Force F_2, Force G_2, Force F_3, Force G_3, Force F_4, Force G_4,
+                         Steps&& steps) {
         const auto& [F_0, G_0, F_Z, c_c, c_l, again, r, dF_c, dF_h, F_PA] = in;
         FAYWRIGHT_STEP(F_5, max(F_4 + dF_c, newton(0)));
         FAYWRIGHT_STEP(G_5, max(G_4 + dF_c, newton(0)));

@@ -25,11 +25,10 @@ struct Words<EdgeCut> {
 /// smaller of 14 t and 200 mm; the Aluminum Design Manual counts in bolt diameters (e 1.5, p 2.5) and sets no upper limit here;
 /// AS 4100 by cut of the edge (1.75, 1.5, 1.25), p 2.5, edges to min(12 t, 150 mm), pitches to min(15 t, 200 mm).
 struct EdgeDistance {
-    static constexpr Formula formula{
-        .name = "edge-distance",
-        .title = "Least and most end, edge and pitch distances of holes",
-        .range = "normal round holes",
-        .source = {"EN 1993-1-8", "2005", "Table 3.3", Basis::published}};
+    static constexpr Formula formula{.name = "edge-distance",
+                                     .title = "Least and most end, edge and pitch distances of holes",
+                                     .range = "normal round holes",
+                                     .source = {"EN 1993-1-8", "2005", "Table 3.3", Basis::published}};
 
     static constexpr Source source(DesignMethod method) {
         switch (method) {
@@ -55,7 +54,8 @@ struct EdgeDistance {
             field(Name{"hole-diameter", "d_0", "diameter of the hole"}, self.hole_diameter, Range{mm(1), mm(220)});
             field(Name{"thickness", "t", "thickness of the thinner outer ply"}, self.thickness, Range{mm(0.5), mm(200)});
             field(Name{"end-distance", "e_1", "centre of hole to the end, along the force"}, self.end_distance, Range{mm(1), mm(10000)});
-            field(Name{"edge-distance", "e_2", "centre of hole to the edge, across the force"}, self.edge_distance, Range{mm(1), mm(10000)});
+            field(Name{"edge-distance", "e_2", "centre of hole to the edge, across the force"}, self.edge_distance,
+                  Range{mm(1), mm(10000)});
             field(Name{"pitch", "p_1", "distance to the next bolt along the force"}, self.pitch, Range{mm(1), mm(10000)});
             field(Name{"gauge", "p_2", "distance to the next bolt across the force"}, self.gauge, Range{mm(1), mm(10000)});
             field(Name{"exposed", "", "whether weather reaches the joint"}, self.exposed, defaulted);
@@ -121,7 +121,10 @@ struct EdgeDistance {
                 break;
             }
             case DesignMethod::as_4100: {
-                FAYWRIGHT_STATED(k_e, "1.75 sheared, 1.5 sawn, 1.25 rolled", cut == EdgeCut::sheared ? 1.75 : cut == EdgeCut::sawn ? 1.5 : 1.25);
+                FAYWRIGHT_STATED(k_e, "1.75 sheared, 1.5 sawn, 1.25 rolled",
+                                 cut == EdgeCut::sheared ? 1.75
+                                 : cut == EdgeCut::sawn  ? 1.5
+                                                         : 1.25);
                 FAYWRIGHT_STEP(e_least, k_e * d);
                 FAYWRIGHT_STEP(p_least, 2.5 * d);
                 FAYWRIGHT_STEP(e_most, min(12.0 * t, mm(150)));

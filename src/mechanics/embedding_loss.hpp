@@ -12,11 +12,10 @@ namespace faywright {
 /// The tabulated amounts (2 to 6.5 micrometres a face) hold for bare metal below the permissible surface pressure: coatings and
 /// layers need their own allowance. Faces of unequal amounts: give their sum as one.
 struct EmbeddingLoss {
-    static constexpr Formula formula{
-        .name = "embedding-loss",
-        .title = "Preload lost by embedding",
-        .range = "bare metal faces below the permissible surface pressure",
-        .source = {"VDI 2230 Part 1", "2003", "5.4.2.1 and Table 5", Basis::memory}};
+    static constexpr Formula formula{.name = "embedding-loss",
+                                     .title = "Preload lost by embedding",
+                                     .range = "bare metal faces below the permissible surface pressure",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.4.2.1 and Table 5", Basis::memory}};
 
     struct Inputs {
         Length thread_amount, face_amount, interface_amount;
@@ -32,7 +31,8 @@ struct EmbeddingLoss {
             field(Name{"face-count", "n_K", "number of head and nut faces"}, self.face_count, Range{0, 2}, defaulted);
             field(Name{"interface-count", "n_T", "number of inner interfaces"}, self.interface_count, Range{0, 50}, defaulted);
             field(Name{"bolt-resilience", "delta_S", "resilience of the bolt"}, self.bolt_resilience, Range{mm_per_N(1e-9), mm_per_N(1)});
-            field(Name{"part-resilience", "delta_P", "resilience of the clamped parts"}, self.part_resilience, Range{mm_per_N(1e-9), mm_per_N(1)});
+            field(Name{"part-resilience", "delta_P", "resilience of the clamped parts"}, self.part_resilience,
+                  Range{mm_per_N(1e-9), mm_per_N(1)});
         }
     };
 

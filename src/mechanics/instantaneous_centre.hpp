@@ -56,8 +56,7 @@ inline CentreSearchState bolts_under(std::span<const Position> bolts, const Posi
         s.resultant[0] += fu;
         s.resultant[1] += fv;
         s.resultant[2] += x * fv - y * fu;
-        const double huu = secant + (slope - secant) * nu * nu, huv = (slope - secant) * nu * nv,
-                     hvv = secant + (slope - secant) * nv * nv;
+        const double huu = secant + (slope - secant) * nu * nu, huv = (slope - secant) * nu * nv, hvv = secant + (slope - secant) * nv * nv;
         const double hur = -y * huu + x * huv, hvr = -y * huv + x * hvv;
         s.tangent[0][0] += huu;
         s.tangent[0][1] += huv;
@@ -194,7 +193,8 @@ inline CentreFound find_centre_on_line(std::span<const Position> bolts, const Po
     const double along = state.resultant[0] * ux + state.resultant[1] * uy;
     const double norm = std::sqrt(1.0 + arm * arm);
     found.factor = along * norm;
-    found.residual = std::abs(state.resultant[0] * -uy + state.resultant[1] * ux) / std::sqrt(detail::dot(state.resultant, state.resultant));
+    found.residual =
+        std::abs(state.resultant[0] * -uy + state.resultant[1] * ux) / std::sqrt(detail::dot(state.resultant, state.resultant));
     found.converged = high < 1e9 && std::abs(excess(0.5 * (low + high))) <= 1e-7 * norm;
     return found;
 }

@@ -12,11 +12,10 @@ namespace faywright {
 /// of the clamped length is relieved and Phi_n = n Phi. The bolt gains Phi_n F_A, the clamp loses (1 - Phi_n) F_A. No credit for n:
 /// take n = 1 for the bolt and n = 0 for the residual clamp.
 struct LoadFactor {
-    static constexpr Formula formula{
-        .name = "load-factor",
-        .title = "Share of an axial service force that the bolt takes",
-        .range = "concentric load and clamping, faces closed, elastic",
-        .source = {"VDI 2230 Part 1", "2003", "5.3", Basis::memory}};
+    static constexpr Formula formula{.name = "load-factor",
+                                     .title = "Share of an axial service force that the bolt takes",
+                                     .range = "concentric load and clamping, faces closed, elastic",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.3", Basis::memory}};
 
     struct Inputs {
         Resilience bolt_resilience, part_resilience;
@@ -26,17 +25,19 @@ struct LoadFactor {
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
             field(Name{"bolt-resilience", "delta_S", "resilience of the bolt"}, self.bolt_resilience, Range{mm_per_N(1e-9), mm_per_N(1)});
-            field(Name{"part-resilience", "delta_P", "resilience of the clamped parts"}, self.part_resilience, Range{mm_per_N(1e-9), mm_per_N(1)});
+            field(Name{"part-resilience", "delta_P", "resilience of the clamped parts"}, self.part_resilience,
+                  Range{mm_per_N(1e-9), mm_per_N(1)});
             field(Name{"introduction-factor", "n", "load introduction factor"}, self.introduction_factor, Range{0.0, 1.0}, defaulted);
-            field(Name{"service-force", "F_A", "axial service force on the joint at the bolt"}, self.service_force, Range{newton(0), kN(10000)}, defaulted);
+            field(Name{"service-force", "F_A", "axial service force on the joint at the bolt"}, self.service_force,
+                  Range{newton(0), kN(10000)}, defaulted);
         }
     };
 
     struct Answer {
-        double load_factor;                    ///< with the load at the outer faces
-        double effective_factor;               ///< with the introduction factor
-        Force bolt_force;                      ///< added to the bolt
-        Force clamp_reduction;                 ///< taken from the clamp
+        double load_factor;       ///< with the load at the outer faces
+        double effective_factor;  ///< with the introduction factor
+        Force bolt_force;         ///< added to the bolt
+        Force clamp_reduction;    ///< taken from the clamp
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>

@@ -13,11 +13,10 @@ namespace faywright {
 /// A category Δσ_C is the range at 2 million cycles; the curve falls with slope m_1 to 5 million cycles and with m_2 to
 /// 100 million, and is level beyond. The stress is the nominal one on the net section.
 struct MemberFatigue {
-    static constexpr Formula formula{
-        .name = "member-fatigue",
-        .title = "Fatigue of a ply at a bolt hole by detail category",
-        .range = "nominal stress range on the net section; 1e4 cycles and more; constant amplitude",
-        .source = {"EN 1993-1-9", "2005", "7.1 and Table 8.1", Basis::memory}};
+    static constexpr Formula formula{.name = "member-fatigue",
+                                     .title = "Fatigue of a ply at a bolt hole by detail category",
+                                     .range = "nominal stress range on the net section; 1e4 cycles and more; constant amplitude",
+                                     .source = {"EN 1993-1-9", "2005", "7.1 and Table 8.1", Basis::memory}};
 
     struct Inputs {
         Stress stress_range, category;

@@ -35,7 +35,8 @@ struct ClampedLayer {
     static void describe(Visit&& field, Self& self) {
         field(Name{"thickness", "", "thickness"}, self.thickness, Range{mm(0.001), mm(5000)});
         field(Name{"elastic-modulus", "", "elastic modulus"}, self.elastic_modulus, Range{MPa(0.1), GPa(1000)});
-        field(Name{"outside-diameter", "", "largest circle about the bolt within the layer"}, self.outside_diameter, Range{mm(1), mm(10000)});
+        field(Name{"outside-diameter", "", "largest circle about the bolt within the layer"}, self.outside_diameter,
+              Range{mm(1), mm(10000)});
     }
 };
 
@@ -142,14 +143,17 @@ struct MemberStiffness {
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
             field(Name{"layers", "", "layers from head to nut, without the tube"}, self.layers);
-            field(Name{"head-bearing-diameter", "d_W1", "outside diameter of the bearing face at the head"}, self.head_bearing_diameter, Range{mm(1), mm(1000)});
-            field(Name{"nut-bearing-diameter", "d_W2", "outside diameter of the bearing face at the nut"}, self.nut_bearing_diameter, Range{mm(1), mm(1000)});
+            field(Name{"head-bearing-diameter", "d_W1", "outside diameter of the bearing face at the head"}, self.head_bearing_diameter,
+                  Range{mm(1), mm(1000)});
+            field(Name{"nut-bearing-diameter", "d_W2", "outside diameter of the bearing face at the nut"}, self.nut_bearing_diameter,
+                  Range{mm(1), mm(1000)});
             field(Name{"hole-diameter", "d_h", "hole through the layers"}, self.hole_diameter, Range{mm(0.5), mm(500)});
             field(Name{"tube-outside-diameter", "D_T", "outside diameter of the tube"}, self.tube_outside_diameter, Range{mm(1), mm(1000)});
             field(Name{"tube-inside-diameter", "d_T", "bore of the tube"}, self.tube_inside_diameter, Range{mm(0.5), mm(1000)});
             field(Name{"tube-length", "l_T", "length of the tube"}, self.tube_length, Range{mm(0.1), mm(5000)});
             field(Name{"tube-modulus", "E_T", "elastic modulus of the tube"}, self.tube_modulus, Range{MPa(0.1), GPa(1000)});
-            field(Name{"layers-above-tube", "n_1", "number of layers on the head's side of the tube"}, self.layers_above_tube, Range{0, 1000}, defaulted);
+            field(Name{"layers-above-tube", "n_1", "number of layers on the head's side of the tube"}, self.layers_above_tube,
+                  Range{0, 1000}, defaulted);
             field(Name{"method", "", "how the body widens"}, self.method, defaulted);
         }
     };
@@ -174,8 +178,8 @@ struct MemberStiffness {
     };
 
     static const char* refusal(const Inputs& in) {
-        const int given = int(in.tube_outside_diameter.has_value()) + int(in.tube_inside_diameter.has_value()) + int(in.tube_length.has_value()) +
-                          int(in.tube_modulus.has_value());
+        const int given = int(in.tube_outside_diameter.has_value()) + int(in.tube_inside_diameter.has_value()) +
+                          int(in.tube_length.has_value()) + int(in.tube_modulus.has_value());
         if (given != 0 && given != 4) return "a tube needs its outside diameter, bore, length and modulus";
         if (given == 0 && in.layers.empty()) return "nothing is clamped";
         if (in.hole_diameter >= min(in.head_bearing_diameter, in.nut_bearing_diameter)) return "the hole is as wide as a bearing face";
@@ -208,10 +212,12 @@ struct MemberStiffness {
         FAYWRIGHT_STATED(delta_2, body_words, body(nut, *D_T, d_W2, d_h, tan_2, method));
         FAYWRIGHT_STEP(delta_P, delta_1 + delta_T + delta_2);
         FAYWRIGHT_STEP(k_P, 1.0 / delta_P);
-        FAYWRIGHT_STATED(epsilon, "|mean radius of the load - mean radius of the tube's ring| / thickness between, the greater of both sides",
+        FAYWRIGHT_STATED(epsilon,
+                         "|mean radius of the load - mean radius of the tube's ring| / thickness between, the greater of both sides",
                          max(miss(head, d_W1, in), miss(nut, d_W2, in)));
         Answer answer{delta_P, k_P, delta_1, delta_T, delta_2, epsilon};
-        if (epsilon > 0.25) answer.outside_range = "the load circle misses the tube's circle: the layers between bend and the stack is softer than this";
+        if (epsilon > 0.25)
+            answer.outside_range = "the load circle misses the tube's circle: the layers between bend and the stack is softer than this";
         return answer;
     }
 
@@ -219,7 +225,8 @@ private:
     // The textbook rounds 2 tan 30° to 1.155 and tan 30° to 0.5774 in one formula; so do we, that its digits come out.
     static constexpr double frustum_spread = 1.155 / 2.0, frustum_factor = 0.5774;
 
-    static Resilience body(std::span<const ClampedLayer> layers, Length top, Length bottom, Length hole, double tangent, MemberModel method) {
+    static Resilience body(std::span<const ClampedLayer> layers, Length top, Length bottom, Length hole, double tangent,
+                           MemberModel method) {
         const Resilience exact = body_resilience(layers, top, bottom, hole, tangent);
         return method == MemberModel::frustum ? exact * (frustum_spread / frustum_factor) : exact;
     }
@@ -237,7 +244,8 @@ private:
     static constexpr const char* body_words =
         "Σ over the layers of ∫dz/(E·π/4·(D² - d_h²)); D grows from both faces by 2·tan φ·z, no wider than the layer";
     static constexpr const char* tangent_words(MemberModel method) {
-        return method == MemberModel::frustum ? "1.155/2, for tan 30°" : "0.362 + 0.032·ln(l/(2·d_W)) + 0.153·ln(min(D_A, d_W + l)/d_W), d_W the smaller face";
+        return method == MemberModel::frustum ? "1.155/2, for tan 30°"
+                                              : "0.362 + 0.032·ln(l/(2·d_W)) + 0.153·ln(min(D_A, d_W + l)/d_W), d_W the smaller face";
     }
 };
 

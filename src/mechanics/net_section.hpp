@@ -13,11 +13,10 @@ namespace faywright {
 /// 0.75 A_net f_u. AS 4100: 0.9 times A f_y and 0.85 A_net f_u (even pull, k_t = 1). The smaller holds.
 /// Holes in the net section count with their full diameter, a tube through the wall with its hole.
 struct NetSection {
-    static constexpr Formula formula{
-        .name = "net-section",
-        .title = "Tension resistance of a part across its holes",
-        .range = "pull in line with the section; every part of it connected",
-        .source = {"EN 1993-1-1", "2005", "6.2.3", Basis::published}};
+    static constexpr Formula formula{.name = "net-section",
+                                     .title = "Tension resistance of a part across its holes",
+                                     .range = "pull in line with the section; every part of it connected",
+                                     .source = {"EN 1993-1-1", "2005", "6.2.3", Basis::published}};
 
     static constexpr Source source(DesignMethod method) {
         switch (method) {

@@ -11,11 +11,10 @@ namespace faywright {
 /// A cross-check of the full torque equation and the form in which makers of assemblies give their own test values (k_m).
 /// K of about 0.12 to 0.16 stands for waxed, 0.2 for as-received, 0.3 and more for dry galvanised or stainless bolts.
 struct NutFactorTorque {
-    static constexpr Formula formula{
-        .name = "nut-factor-torque",
-        .title = "Tightening torque by nut factor",
-        .range = "nut factor from a test of the same bolt, nut, washer and lubricant",
-        .source = {"Shigley's Mechanical Engineering Design", "9th", "eq. 8-27", Basis::memory}};
+    static constexpr Formula formula{.name = "nut-factor-torque",
+                                     .title = "Tightening torque by nut factor",
+                                     .range = "nut factor from a test of the same bolt, nut, washer and lubricant",
+                                     .source = {"Shigley's Mechanical Engineering Design", "9th", "eq. 8-27", Basis::memory}};
 
     struct Inputs {
         Force preload;

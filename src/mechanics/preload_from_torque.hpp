@@ -9,16 +9,15 @@ namespace faywright {
 
 /// Preload from torque: the band of preload that a set torque leaves in the bolt.
 ///
-/// F = torque / [d_2/2 tan(phi + rho) + D_Km/2 mu_head], the tightening torque solved for the preload. The least preload goes with the low end of the tool and the
-/// high end of both frictions, the greatest the other way round; all extremes at once, so the band is an outer bound.
-/// Prevailing torque (locking nuts) is a listed maximum: it is taken off in full for the least and the mean preload and
-/// not at all for the greatest. alpha_A is the ratio of greatest to least, to be held against tabulated tightening factors.
+/// F = torque / [d_2/2 tan(phi + rho) + D_Km/2 mu_head], the tightening torque solved for the preload. The least preload goes with the low
+/// end of the tool and the high end of both frictions, the greatest the other way round; all extremes at once, so the band is an outer
+/// bound. Prevailing torque (locking nuts) is a listed maximum: it is taken off in full for the least and the mean preload and not at all
+/// for the greatest. alpha_A is the ratio of greatest to least, to be held against tabulated tightening factors.
 struct PreloadFromTorque {
-    static constexpr Formula formula{
-        .name = "preload-from-torque",
-        .title = "Band of preload from a tightening torque",
-        .range = "torque-controlled tightening below yield; extremes combined, not statistics",
-        .source = {"VDI 2230 Part 1", "2003", "eq. R13/2, solved for the preload", Basis::memory}};
+    static constexpr Formula formula{.name = "preload-from-torque",
+                                     .title = "Band of preload from a tightening torque",
+                                     .range = "torque-controlled tightening below yield; extremes combined, not statistics",
+                                     .source = {"VDI 2230 Part 1", "2003", "eq. R13/2, solved for the preload", Basis::memory}};
 
     struct Inputs {
         Moment torque;
@@ -33,14 +32,18 @@ struct PreloadFromTorque {
             field(Name{"torque", "M_A", "torque set on the tool"}, self.torque, Range{Nm(0.01), kNm(1000)});
             field(Name{"tool-scatter", "x", "scatter of the applied torque, plus or minus"}, self.tool_scatter, Range{0.0, 0.9});
             field(Name{"thread-friction-low", "mu_th_low", "least friction in the thread"}, self.thread_friction_low, Range{0.01, 1.0});
-            field(Name{"thread-friction-high", "mu_th_high", "greatest friction in the thread"}, self.thread_friction_high, Range{0.01, 1.0});
-            field(Name{"head-friction-low", "mu_head_low", "least friction under the turned head or nut"}, self.head_friction_low, Range{0.01, 1.0});
-            field(Name{"head-friction-high", "mu_head_high", "greatest friction under the turned head or nut"}, self.head_friction_high, Range{0.01, 1.0});
+            field(Name{"thread-friction-high", "mu_th_high", "greatest friction in the thread"}, self.thread_friction_high,
+                  Range{0.01, 1.0});
+            field(Name{"head-friction-low", "mu_head_low", "least friction under the turned head or nut"}, self.head_friction_low,
+                  Range{0.01, 1.0});
+            field(Name{"head-friction-high", "mu_head_high", "greatest friction under the turned head or nut"}, self.head_friction_high,
+                  Range{0.01, 1.0});
             field(Name{"pitch", "P", "pitch of the thread"}, self.pitch, Range{mm(0.1), mm(10)});
             field(Name{"pitch-diameter", "d_2", "pitch diameter of the thread"}, self.pitch_diameter, Range{mm(0.5), mm(200)});
             field(Name{"bearing-diameter", "d_W", "outer diameter of the bearing face"}, self.bearing_diameter, Range{mm(1), mm(500)});
             field(Name{"bearing-hole", "d_h", "inner diameter of the bearing face"}, self.bearing_hole, Range{mm(1), mm(500)});
-            field(Name{"prevailing-torque", "M_p", "torque a locking nut takes before it clamps"}, self.prevailing_torque, Range{Nm(0), kNm(10)}, defaulted);
+            field(Name{"prevailing-torque", "M_p", "torque a locking nut takes before it clamps"}, self.prevailing_torque,
+                  Range{Nm(0), kNm(10)}, defaulted);
             field(Name{"method", "", "form of the thread torque"}, self.method, defaulted);
         }
     };

@@ -20,14 +20,13 @@ struct Words<FlangeEdge> {
 ///
 /// The T-stub of EN 1993-1-8 6.2.4, for one row of bolts (both sides of the web). M_pl = l_eff t² f_y/(4 γ_M0); n = e_min, at most 1.25 m.
 /// Mode 1, flange yields at web and bolts: 4 M_pl/m, or with the head's or washer's width (e_w = d_w/4) the second method.
-/// Mode 2, flange yields at the web and bolts break: (2 M_pl + n ΣF_t)/(m + n). Mode 3, bolts break: ΣF_t. Without pressing edges modes 1 and 2
-/// give way to 2 M_pl/m. The prying force is what the edges press with at that resistance, by equilibrium.
+/// Mode 2, flange yields at the web and bolts break: (2 M_pl + n ΣF_t)/(m + n). Mode 3, bolts break: ΣF_t. Without pressing edges modes 1
+/// and 2 give way to 2 M_pl/m. The prying force is what the edges press with at that resistance, by equilibrium.
 struct Prying {
-    static constexpr Formula formula{
-        .name = "prying",
-        .title = "Tension resistance of a flange and its bolts with prying (T-stub)",
-        .range = "flat flange, effective length from the yield pattern; ductile plate",
-        .source = {"EN 1993-1-8", "2005 (draft of 2000 read)", "6.2.4, Table 6.2", Basis::published}};
+    static constexpr Formula formula{.name = "prying",
+                                     .title = "Tension resistance of a flange and its bolts with prying (T-stub)",
+                                     .range = "flat flange, effective length from the yield pattern; ductile plate",
+                                     .source = {"EN 1993-1-8", "2005 (draft of 2000 read)", "6.2.4, Table 6.2", Basis::published}};
 
     struct Inputs {
         Length effective_length, thickness;
@@ -41,12 +40,14 @@ struct Prying {
 
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
-            field(Name{"effective-length", "l_eff", "effective length of the yield lines for the row"}, self.effective_length, Range{mm(1), mm(10000)});
+            field(Name{"effective-length", "l_eff", "effective length of the yield lines for the row"}, self.effective_length,
+                  Range{mm(1), mm(10000)});
             field(Name{"thickness", "t", "thickness of the flange"}, self.thickness, Range{mm(0.5), mm(200)});
             field(Name{"yield-strength", "f_y", "yield strength of the flange"}, self.yield_strength, Range{MPa(10), MPa(2000)});
             field(Name{"bolt-to-web", "m", "bolt line to the yield line at the web"}, self.bolt_to_web, Range{mm(1), mm(1000)});
             field(Name{"bolt-to-edge", "e_min", "bolt line to the pressed edge"}, self.bolt_to_edge, Range{mm(1), mm(1000)});
-            field(Name{"bolt-tension-resistance", "F_t_Rd", "tension resistance of one bolt"}, self.bolt_tension_resistance, Range{newton(1), kN(100000)});
+            field(Name{"bolt-tension-resistance", "F_t_Rd", "tension resistance of one bolt"}, self.bolt_tension_resistance,
+                  Range{newton(1), kN(100000)});
             field(Name{"bolts", "n_b", "bolts in the row, both sides of the web"}, self.bolts, Range{1, 1000}, defaulted);
             field(Name{"washer-diameter", "d_w", "diameter of washer, or width across points of head; asks for the second method"},
                   self.washer_diameter, Range{mm(1), mm(500)});
@@ -59,8 +60,8 @@ struct Prying {
         Force resistance;  ///< of the row, the least of the modes that apply
         int mode = 0;      ///< 1 flange, 2 flange and bolts, 3 bolts
         Force mode_1, mode_2, mode_3;
-        Force no_prying;      ///< flange alone, edges free
-        Force prying_force;   ///< pressing of all edges together at the resistance
+        Force no_prying;          ///< flange alone, edges free
+        Force prying_force;       ///< pressing of all edges together at the resistance
         double bolt_ratio = 1.0;  ///< bolt force over load at the resistance
         const char* outside_range = nullptr;
 

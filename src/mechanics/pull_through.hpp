@@ -23,14 +23,14 @@ struct Words<PullThroughEdge> {
 /// across corners of head or nut, whichever is smaller. With a stiff washer on the wall its outside diameter takes
 /// the place of d_m: our extension, for washers that do not dish. A tube under the head rules it out inwards.
 struct PullThrough {
-    static constexpr Formula formula{
-        .name = "pull-through",
-        .title = "Pull-through resistance of a ply under head, nut or washer",
-        .range = "far side of the ply not supported by tube or plate; washer stiff",
-        .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
+    static constexpr Formula formula{.name = "pull-through",
+                                     .title = "Pull-through resistance of a ply under head, nut or washer",
+                                     .range = "far side of the ply not supported by tube or plate; washer stiff",
+                                     .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
     static constexpr Source source(PullThroughEdge edge) {
-        if (edge == PullThroughEdge::washer) return {"washer in place of the head in EN 1993-1-8 Table 3.4", "", "our extension", Basis::practice};
+        if (edge == PullThroughEdge::washer)
+            return {"washer in place of the head in EN 1993-1-8 Table 3.4", "", "our extension", Basis::practice};
         return formula.source;
     }
 

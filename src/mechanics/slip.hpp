@@ -36,11 +36,10 @@ struct Words<SlipMethod> {
 /// same without k_s, and only for parts of proof strength above 200 MPa. AS 4100: 0.7 k_h μ n F_C, tension by a straight
 /// line to the full clamp times 0.7. The factor for friction carries most of the doubt: coatings, tapes and wet compounds need tests.
 struct Slip {
-    static constexpr Formula formula{
-        .name = "slip",
-        .title = "Slip resistance of the faying faces at one bolt",
-        .range = "clamp sustained at the plane; friction from tests for the surfaces at hand",
-        .source = {"Coulomb friction", "", "clamp times friction", Basis::practice}};
+    static constexpr Formula formula{.name = "slip",
+                                     .title = "Slip resistance of the faying faces at one bolt",
+                                     .range = "clamp sustained at the plane; friction from tests for the surfaces at hand",
+                                     .source = {"Coulomb friction", "", "clamp times friction", Basis::practice}};
 
     static constexpr Source source(SlipMethod method) {
         switch (method) {
@@ -73,7 +72,8 @@ struct Slip {
                   Range{0.0, 1.0}, defaulted);
             field(Name{"hole-factor", "k_s", "1 normal holes; less for oversize and slots"}, self.hole_factor, Range{0.3, 1.0}, defaulted);
             field(Name{"gamma-M3", "gamma_M3", "partial factor on slip (AS 4100: 0.7 instead)"}, self.gamma_M3, Range{1.0, 5.0}, defaulted);
-            field(Name{"proof-strength", "f_o", "least 0.2 % proof strength of the parts (EN 1999-1-1)"}, self.proof_strength, Range{MPa(10), MPa(2000)});
+            field(Name{"proof-strength", "f_o", "least 0.2 % proof strength of the parts (EN 1999-1-1)"}, self.proof_strength,
+                  Range{MPa(10), MPa(2000)});
             field(Name{"method", "", "rule followed"}, self.method, defaulted);
         }
     };
@@ -109,9 +109,12 @@ struct Slip {
                 FAYWRIGHT_STEP(F_r, max(F_C - 0.8 * F_t, newton(0)));
                 FAYWRIGHT_STEP(F_s_Rd, n * mu * F_r / gamma_M3);
                 const char* outside = nullptr;
-                if (!f_o) outside = "EN 1999-1-1 covers slip only above 200 MPa of proof strength, which is not given";
-                else if (*f_o <= MPa(200)) outside = "EN 1999-1-1 covers slip only for parts above 200 MPa of proof strength";
-                else if (k_s < 1.0) outside = "EN 1999-1-1 has no slip rule for other than normal holes";
+                if (!f_o)
+                    outside = "EN 1999-1-1 covers slip only above 200 MPa of proof strength, which is not given";
+                else if (*f_o <= MPa(200))
+                    outside = "EN 1999-1-1 covers slip only for parts above 200 MPa of proof strength";
+                else if (k_s < 1.0)
+                    outside = "EN 1999-1-1 has no slip rule for other than normal holes";
                 return {F_s_Rd, F_r, outside};
             }
             case SlipMethod::as_4100: {

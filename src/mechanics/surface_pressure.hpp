@@ -11,11 +11,10 @@ namespace faywright {
 /// A washer of thickness h_S widens the ring to d_W + 1.6 h_S and no further than its own edge d_o. Above the permissible pressure p_G
 /// the face goes on creeping and the preload with it. A bare 8.8 hexagon head exceeds what 6xxx aluminium stands.
 struct SurfacePressure {
-    static constexpr Formula formula{
-        .name = "surface-pressure",
-        .title = "Pressure under head, nut or washer",
-        .range = "plane ring, evenly pressed; part at least as wide and as thick as the ring spreads",
-        .source = {"VDI 2230 Part 1", "2003", "5.5.4", Basis::memory}};
+    static constexpr Formula formula{.name = "surface-pressure",
+                                     .title = "Pressure under head, nut or washer",
+                                     .range = "plane ring, evenly pressed; part at least as wide and as thick as the ring spreads",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.5.4", Basis::memory}};
 
     struct Inputs {
         Force force;
@@ -27,10 +26,14 @@ struct SurfacePressure {
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
             field(Name{"force", "F", "greatest force of the bolt"}, self.force, Range{newton(0), kN(10000)});
-            field(Name{"bearing-diameter", "d_W", "outer diameter of the bearing face of head or nut"}, self.bearing_diameter, Range{mm(1), mm(500)});
-            field(Name{"bearing-hole", "d_h", "inner diameter of the ring: the larger of hole and washer hole"}, self.bearing_hole, Range{mm(0.5), mm(500)});
-            field(Name{"permissible-pressure", "p_G", "permissible surface pressure of the part"}, self.permissible_pressure, Range{MPa(0.1), MPa(5000)});
-            field(Name{"washer-thickness", "h_S", "thickness of the washer, zero for none"}, self.washer_thickness, Range{mm(0), mm(100)}, defaulted);
+            field(Name{"bearing-diameter", "d_W", "outer diameter of the bearing face of head or nut"}, self.bearing_diameter,
+                  Range{mm(1), mm(500)});
+            field(Name{"bearing-hole", "d_h", "inner diameter of the ring: the larger of hole and washer hole"}, self.bearing_hole,
+                  Range{mm(0.5), mm(500)});
+            field(Name{"permissible-pressure", "p_G", "permissible surface pressure of the part"}, self.permissible_pressure,
+                  Range{MPa(0.1), MPa(5000)});
+            field(Name{"washer-thickness", "h_S", "thickness of the washer, zero for none"}, self.washer_thickness, Range{mm(0), mm(100)},
+                  defaulted);
             field(Name{"washer-diameter", "d_o", "outside diameter of the washer"}, self.washer_diameter, Range{mm(1), mm(500)});
         }
     };

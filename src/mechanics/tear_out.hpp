@@ -42,8 +42,8 @@ struct TearOut {
             field(Name{"hole-diameter", "d_0", "diameter of the hole"}, self.hole_diameter, Range{mm(1), mm(220)});
             field(Name{"thickness", "t", "thickness of the ply"}, self.thickness, Range{mm(0.5), mm(200)});
             field(Name{"ultimate-strength", "f_u", "ultimate strength of the ply"}, self.ultimate_strength, Range{MPa(10), MPa(2000)});
-            field(Name{"end-distance", "e_1", "centre of hole to the end, or to the edge of the next hole, along the force"}, self.end_distance,
-                  Range{mm(1), mm(10000)});
+            field(Name{"end-distance", "e_1", "centre of hole to the end, or to the edge of the next hole, along the force"},
+                  self.end_distance, Range{mm(1), mm(10000)});
             field(Name{"gamma-M2", "gamma_M2", "partial factor"}, self.gamma_M2, Range{1.0, 3.0}, defaulted);
             field(Name{"method", "", "code of practice"}, self.method, defaulted);
         }

@@ -12,11 +12,10 @@ namespace faywright {
 /// steel bolt gains when warm and loses in frost. alpha_P is the mean over the grip, sum(alpha_i l_i)/l_K: a steel tube brings
 /// it to that of the bolt. Elastic; the fall of the moduli with temperature is neglected.
 struct ThermalChange {
-    static constexpr Formula formula{
-        .name = "thermal-change",
-        .title = "Change of preload with temperature",
-        .range = "elastic, moduli as at room temperature; relaxation apart",
-        .source = {"VDI 2230 Part 1", "2003", "5.4.2.3", Basis::memory}};
+    static constexpr Formula formula{.name = "thermal-change",
+                                     .title = "Change of preload with temperature",
+                                     .range = "elastic, moduli as at room temperature; relaxation apart",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.4.2.3", Basis::memory}};
 
     struct Inputs {
         Length grip;
@@ -28,17 +27,21 @@ struct ThermalChange {
         static void describe(Visit&& field, Self& self) {
             field(Name{"grip", "l_K", "clamped length"}, self.grip, Range{mm(0.5), mm(5000)});
             field(Name{"bolt-expansion", "alpha_S", "thermal expansion of the bolt"}, self.bolt_expansion, Range{per_K(1e-7), per_K(1e-3)});
-            field(Name{"part-expansion", "alpha_P", "thermal expansion of the clamped parts, mean over the grip"}, self.part_expansion, Range{per_K(1e-7), per_K(1e-3)});
-            field(Name{"bolt-change", "dT_S", "temperature of the bolt above that at assembly"}, self.bolt_change, Range{kelvin(-250), kelvin(500)});
-            field(Name{"part-change", "dT_P", "temperature of the parts above that at assembly"}, self.part_change, Range{kelvin(-250), kelvin(500)});
+            field(Name{"part-expansion", "alpha_P", "thermal expansion of the clamped parts, mean over the grip"}, self.part_expansion,
+                  Range{per_K(1e-7), per_K(1e-3)});
+            field(Name{"bolt-change", "dT_S", "temperature of the bolt above that at assembly"}, self.bolt_change,
+                  Range{kelvin(-250), kelvin(500)});
+            field(Name{"part-change", "dT_P", "temperature of the parts above that at assembly"}, self.part_change,
+                  Range{kelvin(-250), kelvin(500)});
             field(Name{"bolt-resilience", "delta_S", "resilience of the bolt"}, self.bolt_resilience, Range{mm_per_N(1e-9), mm_per_N(1)});
-            field(Name{"part-resilience", "delta_P", "resilience of the clamped parts"}, self.part_resilience, Range{mm_per_N(1e-9), mm_per_N(1)});
+            field(Name{"part-resilience", "delta_P", "resilience of the clamped parts"}, self.part_resilience,
+                  Range{mm_per_N(1e-9), mm_per_N(1)});
         }
     };
 
     struct Answer {
-        Length mismatch;                       ///< by which the parts outgrow the bolt
-        Force change;                          ///< added to the preload
+        Length mismatch;  ///< by which the parts outgrow the bolt
+        Force change;     ///< added to the preload
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>

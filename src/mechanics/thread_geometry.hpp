@@ -30,15 +30,15 @@ struct ThreadGeometry {
     };
 
     struct Answer {
-        Length triangle_height;                ///< height of the sharp profile triangle
-        Length pitch_diameter;                 ///< where thread and gap are equally wide
-        Length root_diameter;                  ///< of the bolt, at the rounded root
-        Length minor_diameter;                 ///< of the nut thread
-        Length stress_diameter;                ///< mean of pitch and root diameter
-        Area stress_area;                      ///< of the thread in tension
-        Area root_area;                        ///< at the root diameter
-        Area nominal_area;                     ///< of the plain shank
-        Angle lead_angle;                      ///< of the helix at the pitch diameter
+        Length triangle_height;  ///< height of the sharp profile triangle
+        Length pitch_diameter;   ///< where thread and gap are equally wide
+        Length root_diameter;    ///< of the bolt, at the rounded root
+        Length minor_diameter;   ///< of the nut thread
+        Length stress_diameter;  ///< mean of pitch and root diameter
+        Area stress_area;        ///< of the thread in tension
+        Area root_area;          ///< at the root diameter
+        Area nominal_area;       ///< of the plain shank
+        Angle lead_angle;        ///< of the helix at the pitch diameter
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>

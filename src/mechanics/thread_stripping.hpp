@@ -14,11 +14,10 @@ namespace faywright {
 /// bolt first: margin at or above 1. The required length is the m_eff at which it does; add about two pitches for run-in. Below
 /// R_S = 0.4 (soft aluminium against 8.8 and more) C_3 is extrapolated downwards: confirm by test.
 struct ThreadStripping {
-    static constexpr Formula formula{
-        .name = "thread-stripping",
-        .title = "Stripping strength of engaged threads",
-        .range = "60 degree thread; s/d from 1.4; R_S from 0.4 to 2.2",
-        .source = {"VDI 2230 Part 1", "2003", "5.5.5, after Alexander 1977", Basis::memory}};
+    static constexpr Formula formula{.name = "thread-stripping",
+                                     .title = "Stripping strength of engaged threads",
+                                     .range = "60 degree thread; s/d from 1.4; R_S from 0.4 to 2.2",
+                                     .source = {"VDI 2230 Part 1", "2003", "5.5.5, after Alexander 1977", Basis::memory}};
 
     struct Inputs {
         Length nominal_diameter, pitch, engagement;
@@ -32,15 +31,20 @@ struct ThreadStripping {
             field(Name{"nominal-diameter", "d", "nominal diameter"}, self.nominal_diameter, Range{mm(1), mm(200)});
             field(Name{"pitch", "P", "pitch of the thread"}, self.pitch, Range{mm(0.1), mm(10)});
             field(Name{"engagement", "m_eff", "effective length of engagement"}, self.engagement, Range{mm(0.1), mm(1000)});
-            field(Name{"bolt-major-least", "d_min", "least outside diameter of the bolt thread"}, self.bolt_major_least, Range{mm(0.5), mm(200)});
-            field(Name{"bolt-pitch-least", "d_2min", "least pitch diameter of the bolt thread"}, self.bolt_pitch_least, Range{mm(0.5), mm(200)});
-            field(Name{"nut-minor-greatest", "D_1max", "greatest minor diameter of the nut thread"}, self.nut_minor_greatest, Range{mm(0.5), mm(200)});
-            field(Name{"nut-pitch-greatest", "D_2max", "greatest pitch diameter of the nut thread"}, self.nut_pitch_greatest, Range{mm(0.5), mm(200)});
+            field(Name{"bolt-major-least", "d_min", "least outside diameter of the bolt thread"}, self.bolt_major_least,
+                  Range{mm(0.5), mm(200)});
+            field(Name{"bolt-pitch-least", "d_2min", "least pitch diameter of the bolt thread"}, self.bolt_pitch_least,
+                  Range{mm(0.5), mm(200)});
+            field(Name{"nut-minor-greatest", "D_1max", "greatest minor diameter of the nut thread"}, self.nut_minor_greatest,
+                  Range{mm(0.5), mm(200)});
+            field(Name{"nut-pitch-greatest", "D_2max", "greatest pitch diameter of the nut thread"}, self.nut_pitch_greatest,
+                  Range{mm(0.5), mm(200)});
             field(Name{"width-across-flats", "s", "width across flats of the nut"}, self.width_across_flats, Range{mm(1), mm(500)});
             field(Name{"bolt-strength", "R_mB", "tensile strength of the bolt"}, self.bolt_strength, Range{MPa(10), MPa(3000)});
             field(Name{"nut-strength", "R_mM", "tensile strength of the nut or tapped part"}, self.nut_strength, Range{MPa(10), MPa(3000)});
             field(Name{"bolt-shear-ratio", "q_B", "shear over tensile strength of the bolt"}, self.bolt_shear_ratio, Range{0.3, 1.5});
-            field(Name{"nut-shear-ratio", "q_M", "shear over tensile strength of the nut or tapped part"}, self.nut_shear_ratio, Range{0.3, 1.5});
+            field(Name{"nut-shear-ratio", "q_M", "shear over tensile strength of the nut or tapped part"}, self.nut_shear_ratio,
+                  Range{0.3, 1.5});
         }
     };
 
@@ -49,8 +53,8 @@ struct ThreadStripping {
         double strength_ratio, dilation_factor, bolt_bending_factor, nut_bending_factor;
         Force bolt_thread_force, nut_thread_force;
         Force bolt_breaking_force;
-        double margin;                         ///< weaker thread over bolt breaking force
-        Length required_engagement;            ///< effective length at which the bolt breaks first
+        double margin;               ///< weaker thread over bolt breaking force
+        Length required_engagement;  ///< effective length at which the bolt breaks first
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>
@@ -95,8 +99,7 @@ struct ThreadStripping {
         FAYWRIGHT_STEP(C_1, 3.8 * x - squared(x) - 2.61);
         FAYWRIGHT_STEP(y, min(R_S, 2.2));
         FAYWRIGHT_STATED(C_2, "0.897 for R_S <= 1, else 5.594 - 13.682 y + 14.107 y^2 - 6.057 y^3 + 0.9353 y^4",
-                         y <= 1.0 ? 0.897
-                                  : 5.594 - 13.682 * y + 14.107 * squared(y) - 6.057 * cubed(y) + 0.9353 * squared(squared(y)));
+                         y <= 1.0 ? 0.897 : 5.594 - 13.682 * y + 14.107 * squared(y) - 6.057 * cubed(y) + 0.9353 * squared(squared(y)));
         FAYWRIGHT_STEP(z, min(R_S, 1.0));
         FAYWRIGHT_STEP(C_3, 0.728 + 1.769 * z - 2.896 * squared(z) + 1.296 * cubed(z));
         FAYWRIGHT_STEP(F_mGB, C_1 * C_2 * q_B * R_mB * A_SB);

@@ -28,11 +28,10 @@ struct Words<TorqueForm> {
 /// preload. The nut factor K = M_A/(F_M d) is the one-number shorthand. Where only a mean bearing diameter is known, give
 /// it as outer and as hole diameter. The exact form, not the linear one, gives back the printed torque table.
 struct TighteningTorque {
-    static constexpr Formula formula{
-        .name = "tightening-torque",
-        .title = "Tightening torque for a preload",
-        .range = "60 degree thread, plane ring under the head or nut, no prevailing torque",
-        .source = {"VDI 2230 Part 1", "2003", "eq. R13/2, Table A1", Basis::memory}};
+    static constexpr Formula formula{.name = "tightening-torque",
+                                     .title = "Tightening torque for a preload",
+                                     .range = "60 degree thread, plane ring under the head or nut, no prevailing torque",
+                                     .source = {"VDI 2230 Part 1", "2003", "eq. R13/2, Table A1", Basis::memory}};
 
     struct Inputs {
         Force preload;
@@ -48,7 +47,8 @@ struct TighteningTorque {
             field(Name{"pitch", "P", "pitch of the thread"}, self.pitch, Range{mm(0.1), mm(10)});
             field(Name{"pitch-diameter", "d_2", "pitch diameter of the thread"}, self.pitch_diameter, Range{mm(0.5), mm(200)});
             field(Name{"thread-friction", "mu_th", "coefficient of friction in the thread"}, self.thread_friction, Range{0.01, 1.0});
-            field(Name{"head-friction", "mu_head", "coefficient of friction under the turned head or nut"}, self.head_friction, Range{0.01, 1.0});
+            field(Name{"head-friction", "mu_head", "coefficient of friction under the turned head or nut"}, self.head_friction,
+                  Range{0.01, 1.0});
             field(Name{"bearing-diameter", "d_W", "outer diameter of the bearing face"}, self.bearing_diameter, Range{mm(1), mm(500)});
             field(Name{"bearing-hole", "d_h", "inner diameter of the bearing face"}, self.bearing_hole, Range{mm(1), mm(500)});
             field(Name{"method", "", "form of the thread torque"}, self.method, defaulted);
@@ -57,7 +57,7 @@ struct TighteningTorque {
 
     struct Answer {
         Moment torque;
-        Moment thread_torque;                  ///< pitch and friction: what twists the shank
+        Moment thread_torque;  ///< pitch and friction: what twists the shank
         Moment head_torque;
         double pitch_share, thread_share, head_share;
         double nut_factor;

@@ -17,11 +17,11 @@ namespace faywright {
 /// at E A Δz/(2 L) with the full wall; the peak stress is then twice the mean. A tube is too short to buckle as a column
 /// below a slenderness of 0.2. Wrinkling in the plastic range is excluded by the ratio D/t ≤ 90·(235 MPa/f_y)·(E/210 GPa).
 struct TubeWall {
-    static constexpr Formula formula{
-        .name = "tube-wall",
-        .title = "Yield, buckling and end pressure of a crush tube",
-        .range = "relative slenderness to 0.2; wall of class 3 or better; axial load, faces square",
-        .source = {"EN 1993-1-1 6.2.4; NASA SP-8007", "2005; 1968", "shell knock-down, with the pressure on the common ring", Basis::memory}};
+    static constexpr Formula formula{.name = "tube-wall",
+                                     .title = "Yield, buckling and end pressure of a crush tube",
+                                     .range = "relative slenderness to 0.2; wall of class 3 or better; axial load, faces square",
+                                     .source = {"EN 1993-1-1 6.2.4; NASA SP-8007", "2005; 1968",
+                                                "shell knock-down, with the pressure on the common ring", Basis::memory}};
 
     struct Inputs {
         Force force;
@@ -41,15 +41,19 @@ struct TubeWall {
             field(Name{"force", "F", "greatest force on the tube"}, self.force, Range{kN(0), kN(100000)});
             field(Name{"outside-diameter", "D", "outside diameter of the tube"}, self.outside_diameter, Range{mm(2), mm(1000)});
             field(Name{"wall", "t", "nominal wall of the tube"}, self.wall, Range{mm(0.1), mm(300)});
-            field(Name{"wall-tolerance", "Delta_t", "share by which the wall may be thinner"}, self.wall_tolerance, Range{0.0, 0.5}, defaulted);
+            field(Name{"wall-tolerance", "Delta_t", "share by which the wall may be thinner"}, self.wall_tolerance, Range{0.0, 0.5},
+                  defaulted);
             field(Name{"length", "L", "length of the tube"}, self.length, Range{mm(1), mm(5000)});
             field(Name{"elastic-modulus", "E", "elastic modulus of the tube"}, self.elastic_modulus, Range{GPa(1), GPa(1000)});
             field(Name{"proof-strength", "f_y", "yield or proof strength of the tube"}, self.proof_strength, Range{MPa(10), MPa(2000)});
             field(Name{"poisson-ratio", "nu", "Poisson's ratio"}, self.poisson_ratio, Range{0.0, 0.49}, defaulted);
-            field(Name{"squareness", "Delta_z", "height by which one side of the end stands proud"}, self.squareness, Range{mm(0), mm(10)}, defaulted);
-            field(Name{"contact-outside", "d_a", "outside diameter of what the end presses on, where smaller"}, self.contact_outside, Range{mm(2), mm(1000)});
+            field(Name{"squareness", "Delta_z", "height by which one side of the end stands proud"}, self.squareness, Range{mm(0), mm(10)},
+                  defaulted);
+            field(Name{"contact-outside", "d_a", "outside diameter of what the end presses on, where smaller"}, self.contact_outside,
+                  Range{mm(2), mm(1000)});
             field(Name{"contact-inside", "d_i", "hole in the wall under the end"}, self.contact_inside, Range{mm(0.5), mm(1000)});
-            field(Name{"permissible-pressure", "p_G", "permissible surface pressure of the wall"}, self.permissible_pressure, Range{MPa(1), MPa(5000)});
+            field(Name{"permissible-pressure", "p_G", "permissible surface pressure of the wall"}, self.permissible_pressure,
+                  Range{MPa(1), MPa(5000)});
             field(Name{"gamma-M0", "gamma_M0", "partial factor"}, self.gamma_M0, Range{1.0, 3.0}, defaulted);
         }
     };

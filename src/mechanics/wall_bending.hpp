@@ -45,13 +45,14 @@ struct Words<WallLoading> {
 /// strip's edge by turning and settling (both walls are loaded alike, so the web bends symmetrically and is squeezed). The
 /// simply supported strip under a ring of force is known in closed form; what the webs add is one integral over the
 /// wave number along the rail, done with sixteen Gauss-Laguerre points. The hole is released of the moments on its edge by three
-/// sources at its centre; shear deflection is added. The washer touches where it presses: its force divides between the ring under the head and
-/// its rim, with a lobed part (cos 2θ) round the rim as the wall dishes across but not along, by least complementary energy of
-/// wall and washer, no part pulling. Nothing is fitted.
+/// sources at its centre; shear deflection is added. The washer touches where it presses: its force divides between the ring under the head
+/// and its rim, with a lobed part (cos 2θ) round the rim as the wall dishes across but not along, by least complementary energy of wall and
+/// washer, no part pulling. Nothing is fitted.
 ///
 /// k is force over the mean deflection of the washer's face (for the rigid washer: of the washer). First yield is the hole's edge, in one
 /// direction, or the wall at the web's face, where the strain along the rail is held. Collapse by yield lines: 4 π m_p in a clamped,
-/// 2 π m_p in a hinged circular fan of radius b/2, m_p = f_o t²/4, over 1 - 2 d_w/(3 b) for a patch of the washer's size, hole not deducted.
+/// 2 π m_p in a hinged circular fan of radius b/2, m_p = f_o t²/4, over 1 - 2 d_w/(3 b) for a patch of the washer's size, hole not
+/// deducted.
 ///
 /// Against finite elements, for b/d_w 1.4 to 3.07 and b/t 10.5 to 31: uniform pressure ±2.5 % on stiffness, ±3.2 % on stress at the
 /// hole, ±4 % on first yield; elastic washer ±5 % and ±6 % (two cases only); rigid washer -16 to +1.2 % on stiffness and -13 to +7 %
@@ -62,7 +63,8 @@ struct WallBending {
         .name = "wall-bending",
         .title = "A wall of a hollow section bent by the bolt",
         .range = "b/d_w from 1.3, b/t from 8, d_h/b to 0.45; deflection to t/2; elastic; bolt midway and away from the section's end",
-        .source = {"strip with hole between webs; yield lines as Save and Massonnet", "", "our derivation, held against finite elements", Basis::practice}};
+        .source = {"strip with hole between webs; yield lines as Save and Massonnet", "", "our derivation, held against finite elements",
+                   Basis::practice}};
 
     struct Inputs {
         Length clear_width, wall_thickness;
@@ -88,7 +90,8 @@ struct WallBending {
             field(Name{"web-thickness", "t_w", "thickness of the webs, where it differs"}, self.web_thickness, Range{mm(0.3), mm(100)});
             field(Name{"inside-height", "h", "clear height of the webs"}, self.inside_height, Range{mm(5), mm(2000)});
             field(Name{"hole-diameter", "d_h", "hole in the wall"}, self.hole_diameter, Range{mm(1), mm(500)});
-            field(Name{"washer-diameter", "d_w", "outside diameter of what bears on the wall"}, self.washer_diameter, Range{mm(2), mm(1000)});
+            field(Name{"washer-diameter", "d_w", "outside diameter of what bears on the wall"}, self.washer_diameter,
+                  Range{mm(2), mm(1000)});
             field(Name{"head-diameter", "d_k", "outside diameter of what presses the washer"}, self.head_diameter, Range{mm(2), mm(1000)});
             field(Name{"washer-thickness", "t_s", "thickness of the washer"}, self.washer_thickness, Range{mm(0.1), mm(100)});
             field(Name{"washer-modulus", "E_s", "elastic modulus of the washer"}, self.washer_modulus, Range{GPa(1), GPa(1000)}, defaulted);
@@ -142,8 +145,9 @@ struct WallBending {
         const auto& [b, t, t_w, h, d_h, d_w, d_k, t_s, E_s, E, nu, f_o, F, support, loading] = in;
         const auto per_unit = series(in);
         FAYWRIGHT_STEP(D, E * cubed(t) / (12.0 * (1.0 - squared(nu))));
-        FAYWRIGHT_STATED(delta, "deflection per force of the strip with its hole under the load, webs restraining its edges (series in the description)",
-                         per_unit.compliance / (E * b));
+        FAYWRIGHT_STATED(
+            delta, "deflection per force of the strip with its hole under the load, webs restraining its edges (series in the description)",
+            per_unit.compliance / (E * b));
         FAYWRIGHT_STEP(alpha, delta * D / squared(b));
         FAYWRIGHT_STEP(k, 1.0 / delta);
         FAYWRIGHT_STATED(s_h, "b²·stress at the hole's edge per force, the greater of along and across (same series)", per_unit.hole);
@@ -179,7 +183,8 @@ private:
     static PerUnit series(const Inputs& in) {
         using namespace detail::strip;
         const auto ratio = [&in](Length x) { return double(x / in.clear_width); };
-        const double t = ratio(in.wall_thickness), hole = ratio(in.hole_diameter), washer = ratio(in.washer_diameter), nu = in.poisson_ratio;
+        const double t = ratio(in.wall_thickness), hole = ratio(in.hole_diameter), washer = ratio(in.washer_diameter),
+                     nu = in.poisson_ratio;
         const Web web{in.support == WallSupport::closed    ? Web::Hold::web
                       : in.support == WallSupport::clamped ? Web::Hold::clamp
                                                            : Web::Hold::hinge,
@@ -215,7 +220,8 @@ private:
         const Load pressed = Load::annulus(hole, std::min(washer, ratio(in.head_diameter.value_or(in.washer_diameter))));
         const auto wall = wall_response<4>({pressed, rim, lobe, face}, t, hole, nu, web);
         const double washer_thickness = ratio(in.washer_thickness.value_or(in.wall_thickness));
-        const auto ring = washer_compliance(hole, washer, washer_thickness, double(in.washer_modulus / in.elastic_modulus), nu, {pressed, rim, lobe});
+        const auto ring =
+            washer_compliance(hole, washer, washer_thickness, double(in.washer_modulus / in.elastic_modulus), nu, {pressed, rim, lobe});
         const auto q = shares(among(wall), ring);
         double mean = 0.0;
         for (std::size_t i = 0; i < 3; ++i) mean += q[i] * wall.compliance[3][i];

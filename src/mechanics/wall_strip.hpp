@@ -26,12 +26,14 @@ inline Edge edge_of(const Web& web, double bending, double nu) {
     Edge edge;
     if (web.hold == Web::Hold::hinge) return edge;
     // Gauss-Laguerre: nodes, and weights times the exponential of the node.
-    static constexpr Vector<16> node{0.08764941047892784, 0.4626963289150808, 1.141057774831227, 2.129283645098381, 3.437086633893207, 5.078018614549768,
-                                     7.070338535048235, 9.438314336391938, 12.21422336886616, 15.44152736878162, 19.18015685675314, 23.51590569399191,
-                                     28.57872974288215, 34.58339870228663, 41.94045264768833, 51.70116033954332};
-    static constexpr Vector<16> share{0.22503631486425152, 0.5258360527623329, 0.8319613916870876, 1.1460992409637616, 1.4717513169668215, 1.813134687381371,
-                                      2.1755175196946257, 2.565762750165059, 2.993215086371418, 3.471234483102158, 4.020044086444779, 4.672516607732875,
-                                      5.487420657986193, 6.585361233289205, 8.276357984364385, 11.824277551658456};
+    static constexpr Vector<16> node{0.08764941047892784, 0.4626963289150808, 1.141057774831227, 2.129283645098381,
+                                     3.437086633893207,   5.078018614549768,  7.070338535048235, 9.438314336391938,
+                                     12.21422336886616,   15.44152736878162,  19.18015685675314, 23.51590569399191,
+                                     28.57872974288215,   34.58339870228663,  41.94045264768833, 51.70116033954332};
+    static constexpr Vector<16> share{0.22503631486425152, 0.5258360527623329, 0.8319613916870876, 1.1460992409637616,
+                                      1.4717513169668215,  1.813134687381371,  2.1755175196946257, 2.565762750165059,
+                                      2.993215086371418,   3.471234483102158,  4.020044086444779,  4.672516607732875,
+                                      5.487420657986193,   6.585361233289205,  8.276357984364385,  11.824277551658456};
     const double web_bending = Plate::of(1.0, web.thickness, nu).bending, lever = web.thickness / 2.0;
     for (std::size_t n = 0; n < 16; ++n) {
         const double k = node[n], c = k / 2.0, weight = share[n] / pi;
@@ -43,12 +45,13 @@ inline Edge edge_of(const Web& web, double bending, double nu) {
         if (web.hold == Web::Hold::clamp) {
             for (std::size_t i = 0; i < 4; ++i) moment[i] = -wall * turn[i];
         } else {
-            const double reach = std::exp(std::min(k * web.height, 600.0)), s2 = (reach - 1.0 / reach) / 2.0, c2 = (reach + 1.0 / reach) / 2.0;
+            const double reach = std::exp(std::min(k * web.height, 600.0)), s2 = (reach - 1.0 / reach) / 2.0,
+                         c2 = (reach + 1.0 / reach) / 2.0;
             const double ends = s2 + std::min(k * web.height, 600.0);
-            const double web_turn = 2.0 * web_bending * k * (c2 + 1.0) / ends;             // end moment per rotation
-            const double web_short = 2.0 / (web.thickness * k) * (c2 - 1.0) / ends;        // settlement per line load
-            const double b = -(1.0 - nu) / (2.0 * ch), a = (1.0 - b * c * s) / ch;         // free of moment, unit displacement of the edge
-            reaction = {a / 2.0, k * k * b, k * k * (a + b), 2.0 * k * k * k * k * b};     // by Betti's theorem
+            const double web_turn = 2.0 * web_bending * k * (c2 + 1.0) / ends;          // end moment per rotation
+            const double web_short = 2.0 / (web.thickness * k) * (c2 - 1.0) / ends;     // settlement per line load
+            const double b = -(1.0 - nu) / (2.0 * ch), a = (1.0 - b * c * s) / ch;      // free of moment, unit displacement of the edge
+            reaction = {a / 2.0, k * k * b, k * k * (a + b), 2.0 * k * k * k * k * b};  // by Betti's theorem
             const double slope = -k * ((a + b) * s + b * c * ch);
             const double shear = bending * k * k * k * ((1.0 - nu) * (a * s + b * c * ch) - (1.0 + nu) * b * s);
             const double m11 = web_turn / wall + 1.0 - lever * slope, m12 = web_turn * slope + lever * shear;
@@ -106,7 +109,8 @@ Response<N> wall_response(const std::array<Load, N>& loads, double thickness, do
         } else {
             const double m2 = load.mean([](double r) { return r * r; });
             sent[n] = {1.0, m2 / 4.0, 0.0, 0.0};
-            own[n] = {load.mean([](double r) { return std::log(pi * r / 2.0); }) / (2.0 * pi * bending), -1.0 / (4.0 * pi * bending) + m2 / 4.0 * q, q};
+            own[n] = {load.mean([](double r) { return std::log(pi * r / 2.0); }) / (2.0 * pi * bending),
+                      -1.0 / (4.0 * pi * bending) + m2 / 4.0 * q, q};
         }
         seen[n] = own[n];
         for (std::size_t i = 0; i < 3; ++i)

@@ -10,9 +10,7 @@ namespace faywright {
 
 namespace {
 
-char folded(char c) {
-    return c == '_' || c == ' ' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-}
+char folded(char c) { return c == '_' || c == ' ' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(c))); }
 
 /// Edits (insert, delete, replace, swap of neighbours) that turn one word into the other; case, space, dash
 /// and underscore count as equal.

@@ -7,8 +7,8 @@
 #include <boost/units/get_dimension.hpp>
 #include <boost/units/pow.hpp>
 #include <boost/units/quantity.hpp>
-#include <boost/units/systems/si/base.hpp>
 #include <boost/units/systems/si/area.hpp>
+#include <boost/units/systems/si/base.hpp>
 #include <boost/units/systems/si/dimensionless.hpp>
 #include <boost/units/systems/si/energy.hpp>
 #include <boost/units/systems/si/force.hpp>

@@ -14,10 +14,10 @@ namespace faywright {
 namespace {
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 20> greek{{
-    {"alpha", "\u03b1"}, {"beta", "\u03b2"}, {"gamma", "\u03b3"}, {"delta", "\u03b4"}, {"epsilon", "\u03b5"},
-    {"eta", "\u03b7"}, {"kappa", "\u03ba"}, {"lambda", "\u03bb"}, {"mu", "\u03bc"}, {"nu", "\u03bd"},
-    {"pi", "\u03c0"}, {"rho", "\u03c1"}, {"sigma", "\u03c3"}, {"tau", "\u03c4"}, {"Phi", "\u03a6"},
-    {"psi", "\u03c8"}, {"phi", "\u03c6"}, {"theta", "\u03b8"}, {"omega", "\u03c9"}, {"Delta", "\u0394"},
+    {"alpha", "\u03b1"}, {"beta", "\u03b2"},  {"gamma", "\u03b3"},  {"delta", "\u03b4"}, {"epsilon", "\u03b5"},
+    {"eta", "\u03b7"},   {"kappa", "\u03ba"}, {"lambda", "\u03bb"}, {"mu", "\u03bc"},    {"nu", "\u03bd"},
+    {"pi", "\u03c0"},    {"rho", "\u03c1"},   {"sigma", "\u03c3"},  {"tau", "\u03c4"},   {"Phi", "\u03a6"},
+    {"psi", "\u03c8"},   {"phi", "\u03c6"},   {"theta", "\u03b8"},  {"omega", "\u03c9"}, {"Delta", "\u0394"},
 }};
 
 std::string_view greek_letter(std::string_view word) {
@@ -42,9 +42,12 @@ std::vector<Token> tokens_of(std::string_view code) {
         const char c = code[at];
         if (std::isspace(static_cast<unsigned char>(c)) != 0) {
             ++at;
-        } else if (std::isdigit(static_cast<unsigned char>(c)) != 0 || (c == '.' && at + 1 < code.size() && std::isdigit(static_cast<unsigned char>(code[at + 1])) != 0)) {
+        } else if (std::isdigit(static_cast<unsigned char>(c)) != 0 ||
+                   (c == '.' && at + 1 < code.size() && std::isdigit(static_cast<unsigned char>(code[at + 1])) != 0)) {
             auto end = at + 1;
-            while (end < code.size() && (is_word(code[end]) || code[end] == '.' || ((code[end] == '-' || code[end] == '+') && code[end - 1] == 'e'))) ++end;
+            while (end < code.size() &&
+                   (is_word(code[end]) || code[end] == '.' || ((code[end] == '-' || code[end] == '+') && code[end - 1] == 'e')))
+                ++end;
             result.push_back({Kind::number, std::string(code.substr(at, end - at))});
             at = end;
         } else if (is_word(c)) {
@@ -103,7 +106,11 @@ std::string laid_out(const std::vector<Token>& tokens, std::size_t from, std::si
                 const bool bare = simple && inside.find(' ') == std::string::npos;
                 out += bare ? inside + power : fmt::format("({}){}", inside, power);
             } else if (is_unit_word(token.text)) {
-                out += inside + ' ' + (token.text == "newton" ? "N" : token.text == "kelvin" ? "K" : token.text == "metre" ? "m" : token.text);
+                out += inside + ' ' +
+                       (token.text == "newton"   ? "N"
+                        : token.text == "kelvin" ? "K"
+                        : token.text == "metre"  ? "m"
+                                                 : token.text);
             } else if (token.text == "double") {
                 out += simple ? inside : fmt::format("({})", inside);
             } else {

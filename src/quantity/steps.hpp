@@ -96,7 +96,10 @@ struct MakeKnown {
             recorder.input(name, Value(member));
         } else if constexpr (std::integral<T> && !std::same_as<T, bool>) {
             recorder.input(name, Value(static_cast<double>(member)));
-        } else if constexpr (requires { member.has_value(); *member; }) {
+        } else if constexpr (requires {
+                                 member.has_value();
+                                 *member;
+                             }) {
             if (member.has_value()) (*this)(name, *member);
         }
     }

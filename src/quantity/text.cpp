@@ -231,17 +231,15 @@ std::string_view dimension_example(const Dimension& dimension) {
 
 tl::expected<Value, std::string> read_value(std::string_view text, const Dimension& wanted) {
     const auto whole = trimmed(text);
-    const auto fail = [&](const std::string& found) {
-        return tl::make_unexpected(fmt::format("{}; {}", found, wanted_phrase(wanted)));
-    };
+    const auto fail = [&](const std::string& found) { return tl::make_unexpected(fmt::format("{}; {}", found, wanted_phrase(wanted))); };
     double number = 0.0;
     const auto [rest, failure] = std::from_chars(whole.data(), whole.data() + whole.size(), number);
-    if (failure == std::errc::result_out_of_range) return fail(fmt::format("is \"{}\", a number too large or too small to use", shown(whole)));
+    if (failure == std::errc::result_out_of_range)
+        return fail(fmt::format("is \"{}\", a number too large or too small to use", shown(whole)));
     if (failure != std::errc{}) return fail(fmt::format("is \"{}\", which does not begin with a number", shown(whole)));
     if (!std::isfinite(number)) return fail(fmt::format("is \"{}\", which is not a finite number", shown(whole)));
     const auto unit_text = trimmed(whole.substr(static_cast<std::size_t>(rest - whole.data())));
-    if (!unit_text.empty() && unit_text.front() == ',')
-        return fail(fmt::format("is \"{}\"; the decimal sign is a point", shown(whole)));
+    if (!unit_text.empty() && unit_text.front() == ',') return fail(fmt::format("is \"{}\"; the decimal sign is a point", shown(whole)));
     if (unit_text.empty()) {
         if (wanted.is_ratio()) return Value(number);
         return fail(fmt::format("is \"{}\", which has no unit", shown(whole)));

@@ -25,7 +25,10 @@ Json check_json(const Assessment& a, const CheckResult& result) {
         out["resistance"] = json::of(o.resistance);
         out["utilisation"] = o.utilisation;
         if (o.design_factor) out["design_factor"] = *o.design_factor;
-        if (result.static_factor) out["static_factor"] = {{"value", *result.static_factor}, {"case", joint.load_cases[static_cast<std::size_t>(result.static_where.load_case)].name}, {"bolt", result.static_where.bolt + 1}};
+        if (result.static_factor)
+            out["static_factor"] = {{"value", *result.static_factor},
+                                    {"case", joint.load_cases[static_cast<std::size_t>(result.static_where.load_case)].name},
+                                    {"bolt", result.static_where.bolt + 1}};
     }
     out["status"] = word_of(result.status);
     if (o.applicable) out["source"] = json::of(o.source);
@@ -74,18 +77,22 @@ std::string assessment_json(const Assessment& a) {
     out["verdict"] = a.passes ? "pass" : "fail";
     out["governing"] = a.results[a.governing].info->id;
     out["service"] = {{"class", joint.service.name}, {"design_factor", joint.service.design_factor}};
-    out["bolt"] = {{"size", joint.bolt.thread.name}, {"length", json::of(joint.bolt.length)}, {"class", joint.bolt.property_class.bolt_class}, {"finish", joint.bolt.finish.name},
-                   {"nut_class", joint.bolt.nut.nut_class}, {"count", joint.positions.size()}};
+    out["bolt"] = {
+        {"size", joint.bolt.thread.name},   {"length", json::of(joint.bolt.length)}, {"class", joint.bolt.property_class.bolt_class},
+        {"finish", joint.bolt.finish.name}, {"nut_class", joint.bolt.nut.nut_class}, {"count", joint.positions.size()}};
     out["torque"] = json::of(s.torque);
     out["load_factor"] = s.load_factor;
     out["grip"] = json::of(s.grip);
     out["checks"] = Json::array();
     for (const auto& result : a.checks()) out["checks"].push_back(check_json(a, result));
     out["clamp"] = Json::array();
-    for (const auto& stage : a.clamp) out["clamp"].push_back({{"stage", stage.id}, {"title", stage.title}, {"min", json::of(stage.least)}, {"max", json::of(stage.greatest)}});
+    for (const auto& stage : a.clamp)
+        out["clamp"].push_back(
+            {{"stage", stage.id}, {"title", stage.title}, {"min", json::of(stage.least)}, {"max", json::of(stage.greatest)}});
     if (joint.section) out["tube"] = tube_json(s);
     out["assumptions"] = Json::array();
-    for (const auto& taken : joint.defaults) out["assumptions"].push_back({{"field", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
+    for (const auto& taken : joint.defaults)
+        out["assumptions"].push_back({{"field", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
     out["warnings"] = warnings(a);
     out["cautions"] = cautions();
     return json::printed(out);

@@ -63,24 +63,32 @@ std::string tube_text(const Assessment& a) {
     if (s.tube.present) {
         out += line(s.tube.chosen ? "chosen from stock" : "given", fmt::format("{}, {}", s.tube.stock->name, section.tube.material.name));
         out += line("bore; bolt", fmt::format("{}; {}", print(Value(s.tube.bore)), print(Value(joint.bolt.thread.diameter))));
-        out += line("stress at the greatest clamp", fmt::format("{} of {}", print(Value(s.tube.wall.stress)), print(Value(section.tube.material.proof_strength))));
+        out += line("stress at the greatest clamp",
+                    fmt::format("{} of {}", print(Value(s.tube.wall.stress)), print(Value(section.tube.material.proof_strength))));
         out += line("pressure of its ends", print(Value(s.tube.wall.end_pressure)));
         if (s.tube_passes_walls()) {
             out += line("length", print(Value(s.tube.length), 5));
             out += wrapped("The plates stand on the tube's ends; the walls are not clamped and bear on the tube's outside.", "  ", "  ");
         } else {
             const auto& l = s.tube.length_check;
-            out += line("cavity", fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
-            out += line("tube assessed", fmt::format("{} +- {}", print(Value(s.tube.length), 5), print(Value(section.tube.length_tolerance))));
-            out += line("gap at the extremes of tolerance", fmt::format("{} to {}", print(Value(l.gap_least), 3), print(Value(l.gap_greatest), 3)));
-            out += line("force to close it", fmt::format("{} to {}", print(Value(l.closing_force_least), 3), print(Value(l.closing_force_greatest), 3)));
+            out +=
+                line("cavity", fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
+            out +=
+                line("tube assessed", fmt::format("{} +- {}", print(Value(s.tube.length), 5), print(Value(section.tube.length_tolerance))));
+            out += line("gap at the extremes of tolerance",
+                        fmt::format("{} to {}", print(Value(l.gap_least), 3), print(Value(l.gap_greatest), 3)));
+            out += line("force to close it",
+                        fmt::format("{} to {}", print(Value(l.closing_force_least), 3), print(Value(l.closing_force_greatest), 3)));
             out += line("walls first yield at", print(Value(min(s.walls[0].first_yield, s.walls[1].first_yield)), 3));
             out += line("share of the least preload left", ratio(l.share_left));
-            out += line("length the walls allow", fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
-            out += line("cut to the measured cavity", fmt::format("+- {} (for a nominal cavity {})", print(Value(l.allowed_gap), 2), print(Value(l.cut_length), 5)));
+            out += line("length the walls allow",
+                        fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
+            out += line("cut to the measured cavity",
+                        fmt::format("+- {} (for a nominal cavity {})", print(Value(l.allowed_gap), 2), print(Value(l.cut_length), 5)));
         }
     }
-    out += line("without any tube the walls stand", fmt::format("{} of the {} clamp", print(Value(s.open_capacity), 3), print(Value(s.greatest), 3)));
+    out += line("without any tube the walls stand",
+                fmt::format("{} of the {} clamp", print(Value(s.open_capacity), 3), print(Value(s.greatest), 3)));
     return out;
 }
 
@@ -97,9 +105,14 @@ std::string defaults_text(const std::vector<DefaultTaken>& defaults) {
     std::vector<Told> told;
     for (const auto& taken : defaults) {
         const auto open = taken.path.find('['), close = taken.path.find(']');
-        Told entry{taken.path.substr(0, open), open == std::string::npos ? "" : taken.path.substr(close + 1), fmt::format("{}: {}", taken.meaning, taken.value), {}};
+        Told entry{taken.path.substr(0, open),
+                   open == std::string::npos ? "" : taken.path.substr(close + 1),
+                   fmt::format("{}: {}", taken.meaning, taken.value),
+                   {}};
         if (open != std::string::npos) entry.indices.push_back(taken.path.substr(open + 1, close - open - 1));
-        const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.head == entry.head && t.tail == entry.tail && t.text == entry.text && !t.indices.empty(); });
+        const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) {
+            return t.head == entry.head && t.tail == entry.tail && t.text == entry.text && !t.indices.empty();
+        });
         if (same != told.end() && !entry.indices.empty())
             same->indices.push_back(entry.indices.front());
         else
@@ -107,7 +120,10 @@ std::string defaults_text(const std::vector<DefaultTaken>& defaults) {
     }
     std::string out;
     for (const auto& entry : told)
-        out += wrapped(entry.text, fmt::format("  {}{}{}  ", entry.head, entry.indices.empty() ? "" : fmt::format("[{}]", fmt::join(entry.indices, ",")), entry.tail), "      ");
+        out += wrapped(entry.text,
+                       fmt::format("  {}{}{}  ", entry.head,
+                                   entry.indices.empty() ? "" : fmt::format("[{}]", fmt::join(entry.indices, ",")), entry.tail),
+                       "      ");
     return out;
 }
 
@@ -122,29 +138,36 @@ std::string assessment_text(const Assessment& a, bool color) {
     const auto failed = std::count_if(a.checks().begin(), a.checks().end(), [](const CheckResult& r) { return r.status == Status::fail; });
     if (failed > 0) out += fmt::format("{} of the checks fail\n", failed);
     auto where = place_of(joint, governing);
-    out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation), where.empty() ? "" : ", " + where), "governing: ", "           ");
+    out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation),
+                               where.empty() ? "" : ", " + where),
+                   "governing: ", "           ");
     if (const auto* least = least_factor(a); least != nullptr)
         out += wrapped(fmt::format("{} ({}, {}); service class \"{}\" wants {}", ratio(*least->static_factor), name_of(joint, *least),
-                                   joint.load_cases[static_cast<std::size_t>(least->static_where.load_case)].name, joint.service.name, print_number(joint.service.design_factor, 3)),
+                                   joint.load_cases[static_cast<std::size_t>(least->static_where.load_case)].name, joint.service.name,
+                                   print_number(joint.service.design_factor, 3)),
                        "least design factor on static load: ", "           ");
 
-    out += fmt::format("\nBOLTS  {} x {} x {} {}, {}\n", joint.positions.size(), joint.bolt.thread.name, print(Value(joint.bolt.length)), joint.bolt.property_class.bolt_class, joint.bolt.finish.name);
+    out += fmt::format("\nBOLTS  {} x {} x {} {}, {}\n", joint.positions.size(), joint.bolt.thread.name, print(Value(joint.bolt.length)),
+                       joint.bolt.property_class.bolt_class, joint.bolt.finish.name);
     out += line(s.torque_chosen ? "torque (chosen)" : "torque (given)", print(Value(s.torque), 3));
     out += line("grip; load factor", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
 
     out += "\nCLAMP FORCE of one bolt" + fitted_right("least", 26) + fitted_right("greatest", 13) + '\n';
     for (const auto& stage : a.clamp)
-        out += "  " + fitted(stage.title, 38) + fitted_right(print(Value(stage.least), 3), 9) + fitted_right(print(Value(stage.greatest), 3), 13) + '\n';
+        out += "  " + fitted(stage.title, 38) + fitted_right(print(Value(stage.least), 3), 9) +
+               fitted_right(print(Value(stage.greatest), 3), 13) + '\n';
 
     out += "\nCHECKS by utilisation\n   use  factor        check; demand of resistance; governing case and bolt\n";
     const auto list = sorted(a);
     for (const auto* result : list) {
         if (!result->outcome.applicable) continue;
         const auto& o = result->outcome;
-        out += fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), result->static_factor ? ratio(*result->static_factor) : "-", colored(fitted(mark_of(result->status), 4), result->status, color));
+        out += fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), result->static_factor ? ratio(*result->static_factor) : "-",
+                           colored(fitted(mark_of(result->status), 4), result->status, color));
         out += wrapped(name_of(joint, *result), "", std::string(22, ' '));
         where = place_of(joint, *result);
-        out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where), std::string(22, ' '), std::string(22, ' '));
+        out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where),
+                       std::string(22, ' '), std::string(22, ' '));
     }
     out += tube_text(a);
     const auto told = warnings(a);
@@ -155,7 +178,8 @@ std::string assessment_text(const Assessment& a, bool color) {
     out += "\nASSUMED because the joint file does not say\n";
     out += defaults_text(joint.defaults);
     if (s.torque_chosen) out += wrapped("torque from the proof utilisation at the low end of friction", "  tightening.torque  ", "      ");
-    if (!joint.overrides.introduction_factor) out += wrapped("1 for the bolt and 0 for the clamp: the unfavourable end for each", "  overrides.introduction-factor  ", "      ");
+    if (!joint.overrides.introduction_factor)
+        out += wrapped("1 for the bolt and 0 for the clamp: the unfavourable end for each", "  overrides.introduction-factor  ", "      ");
     std::string idle;
     for (const auto* result : list)
         if (!result->outcome.applicable) {
@@ -181,9 +205,10 @@ std::optional<std::string> explanation_text(const Assessment& a, const std::stri
     std::string out = wrapped(fmt::format("{}: {}", name_of(joint, *result), result->info->title));
     if (!result->outcome.applicable) return out + wrapped(result->outcome.note, "not applicable: ", "  ");
     const auto where = place_of(joint, *result);
-    out += wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4), print(result->outcome.demand, 5), print(result->outcome.resistance, 5),
-                               where.empty() ? "" : "; " + where));
-    if (result->outcome.design_factor) out += fmt::format("resistance over unfactored load: {}\n", print_number(*result->outcome.design_factor, 4));
+    out += wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4),
+                               print(result->outcome.demand, 5), print(result->outcome.resistance, 5), where.empty() ? "" : "; " + where));
+    if (result->outcome.design_factor)
+        out += fmt::format("resistance over unfactored load: {}\n", print_number(*result->outcome.design_factor, 4));
     out += '\n';
     out += steps_text(explain(a, *result).steps());
     if (result->outcome.note != nullptr) out += wrapped(result->outcome.note, "OUTSIDE THE STATED RANGE: ", "  ");

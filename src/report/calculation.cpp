@@ -55,7 +55,9 @@ std::string calculator_help(const Calculator& calculator) {
         out += fmt::format("  {}{}\n", field.key, field.symbol.empty() ? "" : fmt::format("  ({})", field.symbol));
         out += wrapped(field.meaning, "      ", "      ");
         out += wrapped(fmt::format("{}{}{}", field.kind, field.accepted.empty() ? "" : "; " + field.accepted,
-                                   field.fallback.empty() ? "" : field.fallback == "may be left out" ? "; may be left out" : "; default " + field.fallback),
+                                   field.fallback.empty()                ? ""
+                                   : field.fallback == "may be left out" ? "; may be left out"
+                                                                         : "; default " + field.fallback),
                        "      ", "      ");
     }
     out += '\n';
@@ -86,7 +88,8 @@ std::string calculator_help_json(const Calculator& calculator) {
 
 std::string calculator_list() {
     std::string out = "calculators (faywright calc NAME --help lists the inputs)\n\n";
-    for (const auto& calculator : calculators()) out += wrapped(calculator.formula.title, "  " + fitted(calculator.formula.name, 25), std::string(27, ' '));
+    for (const auto& calculator : calculators())
+        out += wrapped(calculator.formula.title, "  " + fitted(calculator.formula.name, 25), std::string(27, ' '));
     return out;
 }
 

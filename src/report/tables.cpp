@@ -17,20 +17,22 @@ std::vector<NamedValue> values_of(const Row<Record>& row) {
     std::vector<NamedValue> values;
     Record::describe(detail::ListValues{values}, static_cast<const Record&>(row));
     // Words without a type of their own are no numbers; the listing leaves them to us.
-    Record::describe([&](const Name& name, const auto& member, const auto&...) {
-        using T = std::remove_cvref_t<decltype(member)>;
-        if constexpr (std::same_as<T, std::string>)
-            values.push_back({name.key, "", name.meaning, {}, member});
-        else if constexpr (std::same_as<T, std::optional<std::string>>) {
-            if (member) values.push_back({name.key, "", name.meaning, {}, *member});
-        } else if constexpr (std::same_as<T, std::vector<Length>>) {
-            for (auto& value : values)
-                if (value.key == name.key) {
-                    value.text.clear();
-                    for (const auto& length : member) value.text += (value.text.empty() ? "" : ", ") + print(Value(length));
-                }
-        }
-    }, static_cast<const Record&>(row));
+    Record::describe(
+        [&](const Name& name, const auto& member, const auto&...) {
+            using T = std::remove_cvref_t<decltype(member)>;
+            if constexpr (std::same_as<T, std::string>)
+                values.push_back({name.key, "", name.meaning, {}, member});
+            else if constexpr (std::same_as<T, std::optional<std::string>>) {
+                if (member) values.push_back({name.key, "", name.meaning, {}, *member});
+            } else if constexpr (std::same_as<T, std::vector<Length>>) {
+                for (auto& value : values)
+                    if (value.key == name.key) {
+                        value.text.clear();
+                        for (const auto& length : member) value.text += (value.text.empty() ? "" : ", ") + print(Value(length));
+                    }
+            }
+        },
+        static_cast<const Record&>(row));
     return values;
 }
 
@@ -40,7 +42,8 @@ std::string rows_text(const Table<Record>& table) {
     for (const auto& row : table.rows) {
         out += row.name + '\n';
         std::string line;
-        for (const auto& value : values_of(row)) line += fmt::format("{}{} {}", line.empty() ? "" : ";  ", value.key, value.text.empty() ? print(value.value, 5) : value.text);
+        for (const auto& value : values_of(row))
+            line += fmt::format("{}{} {}", line.empty() ? "" : ";  ", value.key, value.text.empty() ? print(value.value, 5) : value.text);
         out += wrapped(line, "    ", "    ");
         out += wrapped(source_text(view(row.source)), "    source: ", "        ");
         for (const auto& [key, source] : row.source_of) out += wrapped(source_text(view(source)), fmt::format("    {}: ", key), "        ");
@@ -80,13 +83,18 @@ std::array<int, 3> basis_counts(const Table<Record>& table) {
 
 std::string table_list_text(const Tables& tables) {
     std::string out = "tables (faywright table NAME shows the rows and their sources)\n\n";
-    out += "  " + fitted("table", 16) + fitted_right("rows", 6) + fitted_right("published", 12) + fitted_right("memory", 9) + fitted_right("practice", 11) + '\n';
+    out += "  " + fitted("table", 16) + fitted_right("rows", 6) + fitted_right("published", 12) + fitted_right("memory", 9) +
+           fitted_right("practice", 11) + '\n';
     tables.each([&](std::string_view name, const auto& table) {
         const auto counts = basis_counts(table);
-        out += "  " + fitted(name, 16) + fitted_right(fmt::format("{}", table.rows.size()), 6) + fitted_right(fmt::format("{}", counts[0]), 12) +
-               fitted_right(fmt::format("{}", counts[1]), 9) + fitted_right(fmt::format("{}", counts[2]), 11) + '\n';
+        out += "  " + fitted(name, 16) + fitted_right(fmt::format("{}", table.rows.size()), 6) +
+               fitted_right(fmt::format("{}", counts[0]), 12) + fitted_right(fmt::format("{}", counts[1]), 9) +
+               fitted_right(fmt::format("{}", counts[2]), 11) + '\n';
     });
-    return out + '\n' + wrapped("published: looked up in the named document or a reprint of it; memory: recalled from it, not looked up; practice: common practice or judgement, no source.");
+    return out + '\n' +
+           wrapped(
+               "published: looked up in the named document or a reprint of it; memory: recalled from it, not looked up; practice: common "
+               "practice or judgement, no source.");
 }
 
 std::string table_list_json(const Tables& tables) {

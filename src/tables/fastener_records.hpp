@@ -38,11 +38,14 @@ struct Thread {
         field(Name{"hole-coarse", "", "clearance hole, coarse series"}, self.hole_coarse, size);
         field(Name{"major-diameter-least", "d_min", "least major diameter of the bolt thread, 6g"}, self.major_diameter_least, size);
         field(Name{"pitch-diameter-least", "d_2min", "least pitch diameter of the bolt thread, 6g"}, self.pitch_diameter_least, size);
-        field(Name{"nut-minor-diameter-most", "D_1max", "greatest minor diameter of the nut thread, 6H"}, self.nut_minor_diameter_most, size);
-        field(Name{"nut-pitch-diameter-most", "D_2max", "greatest pitch diameter of the nut thread, 6H"}, self.nut_pitch_diameter_most, size);
+        field(Name{"nut-minor-diameter-most", "D_1max", "greatest minor diameter of the nut thread, 6H"}, self.nut_minor_diameter_most,
+              size);
+        field(Name{"nut-pitch-diameter-most", "D_2max", "greatest pitch diameter of the nut thread, 6H"}, self.nut_pitch_diameter_most,
+              size);
     }
     static const char* fault(const Thread& t) {
-        if (t.hole_fine > t.hole_medium || t.hole_medium > t.hole_coarse || t.hole_fine < t.diameter) return "clearance holes are not in order";
+        if (t.hole_fine > t.hole_medium || t.hole_medium > t.hole_coarse || t.hole_fine < t.diameter)
+            return "clearance holes are not in order";
         if (t.pitch_diameter_least > t.diameter || t.across_flats > t.across_corners) return "diameters are not in order";
         return nullptr;
     }
@@ -77,7 +80,9 @@ struct Washer {
         field(Name{"thickness", "h", "thickness"}, self.thickness, Range{mm(0.5), mm(30)});
         field(Name{"hardness-hv", "", "Vickers hardness"}, self.hardness_hv, Range{80.0, 500.0});
     }
-    static const char* fault(const Washer& w) { return w.inside_diameter < w.outside_diameter ? nullptr : "the hole is not smaller than the washer"; }
+    static const char* fault(const Washer& w) {
+        return w.inside_diameter < w.outside_diameter ? nullptr : "the hole is not smaller than the washer";
+    }
 };
 
 struct BoltClass {
@@ -104,10 +109,14 @@ struct BoltClass {
         field(Name{"ultimate-strength", "R_m", "least tensile strength"}, self.ultimate_strength, strength);
         field(Name{"proof-strength", "R_p02", "least yield or 0.2 % proof strength"}, self.proof_strength, strength);
         field(Name{"proof-stress", "S_p", "stress under proof load"}, self.proof_stress, strength);
-        field(Name{"nominal-ultimate-strength", "f_ub", "nominal ultimate strength of the structural codes"}, self.nominal_ultimate_strength, strength);
-        field(Name{"nominal-yield-strength", "f_yb", "nominal yield strength of the structural codes"}, self.nominal_yield_strength, strength);
-        field(Name{"shear-factor-thread", "alpha_v", "shear factor with the thread in the shear plane"}, self.shear_factor_thread, Range{0.3, 0.8});
-        field(Name{"shear-strength-ratio", "", "shear strength over tensile strength of the thread"}, self.shear_strength_ratio, Range{0.4, 1.0});
+        field(Name{"nominal-ultimate-strength", "f_ub", "nominal ultimate strength of the structural codes"},
+              self.nominal_ultimate_strength, strength);
+        field(Name{"nominal-yield-strength", "f_yb", "nominal yield strength of the structural codes"}, self.nominal_yield_strength,
+              strength);
+        field(Name{"shear-factor-thread", "alpha_v", "shear factor with the thread in the shear plane"}, self.shear_factor_thread,
+              Range{0.3, 0.8});
+        field(Name{"shear-strength-ratio", "", "shear strength over tensile strength of the thread"}, self.shear_strength_ratio,
+              Range{0.4, 1.0});
         field(Name{"hardness-most-hv", "", "greatest Vickers hardness"}, self.hardness_most_hv, Range{100.0, 700.0});
         field(Name{"nut-class", "", "matching nut class"}, self.nut_class);
         field(Name{"preloadable", "", "structural codes allow design with controlled preload"}, self.preloadable);
@@ -158,12 +167,16 @@ struct Finish {
         field(Name{"head-friction-low", "", "friction under the turned part, low end"}, self.head_friction_low, friction);
         field(Name{"head-friction-high", "", "friction under the turned part, high end"}, self.head_friction_high, friction);
         field(Name{"nut-oversize", "", "oversize tapping of the nut, fixed part"}, self.nut_oversize, Range{um(0), um(1000)});
-        field(Name{"nut-oversize-per-pitch", "", "oversize tapping of the nut, part in proportion to pitch"}, self.nut_oversize_per_pitch, Range{0.0, 0.5});
+        field(Name{"nut-oversize-per-pitch", "", "oversize tapping of the nut, part in proportion to pitch"}, self.nut_oversize_per_pitch,
+              Range{0.0, 0.5});
         field(Name{"fatigue-factor", "", "fatigue strength against the plain bolt"}, self.fatigue_factor, Range{0.1, 1.0});
-        field(Name{"embedding-loss-fraction", "", "share of preload the coating loses in the first days"}, self.embedding_loss_fraction, Range{0.0, 0.5});
+        field(Name{"embedding-loss-fraction", "", "share of preload the coating loses in the first days"}, self.embedding_loss_fraction,
+              Range{0.0, 0.5});
     }
     static const char* fault(const Finish& f) {
-        return f.thread_friction_low <= f.thread_friction_high && f.head_friction_low <= f.head_friction_high ? nullptr : "a friction band is upside down";
+        return f.thread_friction_low <= f.thread_friction_high && f.head_friction_low <= f.head_friction_high
+                   ? nullptr
+                   : "a friction band is upside down";
     }
 };
 

@@ -71,7 +71,8 @@ struct Surface {
     static void describe(Visit&& field, Self& self) {
         field(Name{"roughness", "", "class of roughness Rz, a word of the embedding table"}, self.roughness);
         field(Name{"coating-thickness", "", "thickness of the coating"}, self.coating_thickness, Range{um(0), um(1000)});
-        field(Name{"creep-loss-fraction", "", "share of preload lost by creep of the coating at one faying interface"}, self.creep_loss_fraction, Range{0.0, 0.9});
+        field(Name{"creep-loss-fraction", "", "share of preload lost by creep of the coating at one faying interface"},
+              self.creep_loss_fraction, Range{0.0, 0.9});
     }
 };
 
@@ -124,7 +125,8 @@ struct StockTube {
         field(Name{"outside-diameter", "D_o", "outside diameter"}, self.outside_diameter, Range{mm(4), mm(150)});
         field(Name{"wall", "t", "wall thickness"}, self.wall, Range{mm(0.5), mm(20)});
         field(Name{"material-group", "", "steel, stainless or aluminium"}, self.material_group);
-        field(Name{"outside-tolerance", "", "tolerance of the outside diameter, plus or minus"}, self.outside_tolerance, Range{mm(0), mm(2)});
+        field(Name{"outside-tolerance", "", "tolerance of the outside diameter, plus or minus"}, self.outside_tolerance,
+              Range{mm(0), mm(2)});
         field(Name{"wall-tolerance", "", "tolerance of the wall, plus or minus, as a share"}, self.wall_tolerance, Range{0.0, 0.3});
     }
     static const char* fault(const StockTube& t) { return 2.0 * t.wall < t.outside_diameter ? nullptr : "the wall fills the tube"; }
@@ -158,7 +160,8 @@ struct LayerMaterial {
     static void describe(Visit&& field, Self& self) {
         field(Name{"thickness", "", "usual thickness as assembled"}, self.thickness, Range{um(1), mm(20)});
         field(Name{"elastic-modulus", "E", "modulus in compression"}, self.elastic_modulus, Range{MPa(0.5), GPa(250)});
-        field(Name{"creep-loss-fraction", "", "share of preload lost to creep of this layer over life"}, self.creep_loss_fraction, Range{0.0, 1.0});
+        field(Name{"creep-loss-fraction", "", "share of preload lost to creep of this layer over life"}, self.creep_loss_fraction,
+              Range{0.0, 1.0});
         field(Name{"pressure-limit", "", "pressure the layer stands"}, self.pressure_limit, Range{MPa(0.1), MPa(1000)});
         field(Name{"temperature-least", "", "least service temperature"}, self.temperature_least, Range{degC(-100), degC(50)});
         field(Name{"temperature-most", "", "greatest service temperature"}, self.temperature_most, Range{degC(20), degC(500)});

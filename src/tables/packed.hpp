@@ -25,10 +25,7 @@ struct PackFields {
         out += text;
     }
     template <Number T>
-        requires(!std::same_as<T, double>)
-    void value(const T& quantity) {
-        value(static_cast<double>(quantity.value()));
-    }
+    requires(!std::same_as<T, double>) void value(const T& quantity) { value(static_cast<double>(quantity.value())); }
     template <Word T>
     void value(const T& word) {
         out += static_cast<char>(word);
@@ -72,8 +69,7 @@ struct UnpackFields {
         in.remove_prefix(size);
     }
     template <Number T>
-        requires(!std::same_as<T, double>)
-    void value(T& quantity) {
+    requires(!std::same_as<T, double>) void value(T& quantity) {
         double number = 0;
         value(number);
         quantity = T::from_value(number);

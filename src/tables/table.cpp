@@ -27,7 +27,12 @@ SourceReader::SourceReader(const Node& file, Diagnostics& diagnostics) : diagnos
                                  read_text(entry.value, "edition", path, true, diagnostics), entry.at};
         for (const auto& key : entry.value.entries)
             if (key.key != "title" && key.key != "edition")
-                diagnostics.error({"key.unknown", fmt::format("{}.{} is not a known key", path.text(), key.key), key.at, "known here: title, edition", {}, ""});
+                diagnostics.error({"key.unknown",
+                                   fmt::format("{}.{} is not a known key", path.text(), key.key),
+                                   key.at,
+                                   "known here: title, edition",
+                                   {},
+                                   ""});
     }
 }
 
@@ -39,12 +44,22 @@ RowSource SourceReader::read(const Node& node, const Path& path) {
     }
     for (const auto& entry : node.entries)
         if (entry.key != "document" && entry.key != "place" && entry.key != "basis")
-            diagnostics_.error({"key.unknown", fmt::format("{}.{} is not a known key", path.text(), entry.key), entry.at, "known here: document, place, basis", {}, ""});
+            diagnostics_.error({"key.unknown",
+                                fmt::format("{}.{} is not a known key", path.text(), entry.key),
+                                entry.at,
+                                "known here: document, place, basis",
+                                {},
+                                ""});
     const auto basis = read_text(node, "basis", path, true, diagnostics_);
     const bool known = basis == "published" || basis == "memory" || basis == "practice";
     if (!known && !basis.empty()) {
         const Node* at = node.find("basis");
-        diagnostics_.error({"source.basis", fmt::format("{}.basis is \"{}\"; accepted are \"published\", \"memory\", \"practice\"", path.text(), basis), at->at, "", {}, ""});
+        diagnostics_.error({"source.basis",
+                            fmt::format("{}.basis is \"{}\"; accepted are \"published\", \"memory\", \"practice\"", path.text(), basis),
+                            at->at,
+                            "",
+                            {},
+                            ""});
     }
     source.basis = basis == "published" ? Basis::published : basis == "memory" ? Basis::memory : Basis::practice;
     const bool must_cite = source.basis != Basis::practice;
@@ -56,8 +71,12 @@ RowSource SourceReader::read(const Node& node, const Path& path) {
             std::vector<std::string> names;
             for (const auto& [name, document] : documents_) names.push_back(name);
             const auto close = nearest(key, names);
-            diagnostics_.error({"source.unknown", fmt::format("{}.document is \"{}\", which [sources] does not have", path.text(), key), node.find("document")->at,
-                                close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), {}, ""});
+            diagnostics_.error({"source.unknown",
+                                fmt::format("{}.document is \"{}\", which [sources] does not have", path.text(), key),
+                                node.find("document")->at,
+                                close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
+                                {},
+                                ""});
         } else {
             source.document = found->second.title;
             source.edition = found->second.edition;

@@ -85,10 +85,15 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
     const Node* list = file.find(row_key);
     for (const auto& entry : file.entries)
         if (entry.key != row_key && entry.key != "sources")
-            diagnostics.error({"key.unknown", fmt::format("{} is not a known key of this table", entry.key), entry.at,
-                               fmt::format("known here: sources, {}", row_key), {}, ""});
+            diagnostics.error({"key.unknown",
+                               fmt::format("{} is not a known key of this table", entry.key),
+                               entry.at,
+                               fmt::format("known here: sources, {}", row_key),
+                               {},
+                               ""});
     if (list == nullptr) return;
-    if (list->kind != Node::Kind::array) return detail::wrong_kind(*list, Path{nullptr, row_key}, "a list of tables ([[" + row_key + "]])", {diagnostics});
+    if (list->kind != Node::Kind::array)
+        return detail::wrong_kind(*list, Path{nullptr, row_key}, "a list of tables ([[" + row_key + "]])", {diagnostics});
     std::map<std::string, TextPosition> seen;
     for (const auto& node : list->items) {
         if (node.kind != Node::Kind::table) {
@@ -101,7 +106,12 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
         const auto shown = row_key + " \"" + row.name + '"';
         const Path path{nullptr, shown};
         if (const auto [first, fresh] = seen.emplace(row.name, node.at); !fresh)
-            diagnostics.error({"name.duplicate", fmt::format("{} stands twice in this file", shown), node.at, "", {{first->second, "first given here"}}, ""});
+            diagnostics.error({"name.duplicate",
+                               fmt::format("{} stands twice in this file", shown),
+                               node.at,
+                               "",
+                               {{first->second, "first given here"}},
+                               ""});
         row.note = detail::read_text(node, "note", path, false, diagnostics);
         const auto before = diagnostics.count();
         FieldReader fields(node, path, {diagnostics});
@@ -114,9 +124,14 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
         if (const Node* overrides = node.find("source-of"); overrides != nullptr)
             for (const auto& entry : overrides->entries) {
                 if (node.find(entry.key) == nullptr)
-                    diagnostics.error({"source.unknown", fmt::format("{} gives a source of {}, which the row does not have", shown, entry.key), entry.at, "", {}, ""});
+                    diagnostics.error({"source.unknown",
+                                       fmt::format("{} gives a source of {}, which the row does not have", shown, entry.key),
+                                       entry.at,
+                                       "",
+                                       {},
+                                       ""});
                 const Path source_path{&path, "source-of"};
-                    row.source_of[entry.key] = sources.read(entry.value, Path{&source_path, entry.key});
+                row.source_of[entry.key] = sources.read(entry.value, Path{&source_path, entry.key});
             }
         if (diagnostics.count() == before)
             if constexpr (requires { Record::fault(row); })

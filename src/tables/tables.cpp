@@ -18,7 +18,8 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
         if (entry.path().extension() == ".toml") files.push_back(entry.path());
     const auto place = [](const std::filesystem::path& path) { return TextPosition{std::make_shared<const std::string>(path.string())}; };
     if (failure) {
-        diagnostics.error({"file.unreadable", fmt::format("the data folder cannot be read: {}", failure.message()), place(folder), "", {}, ""});
+        diagnostics.error(
+            {"file.unreadable", fmt::format("the data folder cannot be read: {}", failure.message()), place(folder), "", {}, ""});
         return;
     }
     std::sort(files.begin(), files.end());
@@ -34,8 +35,13 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
         }
         if (std::find(known.begin(), known.end(), stem) == known.end()) {
             const auto close = nearest(stem, known);
-            diagnostics.error({"name.unknown", fmt::format("there is no table \"{}\"{}", stem, close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
-                               place(file), "", {}, fmt::format("tables: {}", fmt::join(known, ", "))});
+            diagnostics.error(
+                {"name.unknown",
+                 fmt::format("there is no table \"{}\"{}", stem, close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+                 place(file),
+                 "",
+                 {},
+                 fmt::format("tables: {}", fmt::join(known, ", "))});
             continue;
         }
         const auto node = parse_toml(text, file.string(), diagnostics);
@@ -50,9 +56,7 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
 
 Tables load_tables(const std::optional<std::filesystem::path>& overlay, Diagnostics& diagnostics) {
     Tables tables;
-    tables.each([&](std::string_view name, auto& table) {
-        unpack(embedded_table(name), table);
-    });
+    tables.each([&](std::string_view name, auto& table) { unpack(embedded_table(name), table); });
     if (overlay) lay_over(tables, *overlay, diagnostics);
     return tables;
 }

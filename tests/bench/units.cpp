@@ -24,7 +24,8 @@ std::vector<Sample> samples() {
     std::vector<Sample> list;
     for (int i = 0; i < 1024; ++i) {
         const double x = (i * 37 % 101) / 101.0;
-        list.push_back({0.012, 0.0135, 0.003 + 0.002 * x, 260e6 + 50e6 * x, 0.020 + 0.02 * x, 0.018 + 0.01 * x, 0.04 + 0.02 * x, 0.04 + 0.03 * x, 30e3 + 20e3 * x, 0.08 + 0.1 * x});
+        list.push_back({0.012, 0.0135, 0.003 + 0.002 * x, 260e6 + 50e6 * x, 0.020 + 0.02 * x, 0.018 + 0.01 * x, 0.04 + 0.02 * x,
+                        0.04 + 0.03 * x, 30e3 + 20e3 * x, 0.08 + 0.1 * x});
     }
     return list;
 }
@@ -36,12 +37,30 @@ void with_units(benchmark::State& state) {
     for (auto _ : state) {
         double sum = 0;
         for (const auto& s : list) {
-            const auto bearing = Bearing::compute({.bolt_diameter = metre(s.d), .hole_diameter = metre(s.d_0), .thickness = metre(s.t), .ultimate_strength = Stress::from_value(s.f_u),
-                                                   .bolt_ultimate_strength = MPa(800), .end_distance = metre(s.e_1), .edge_distance = metre(s.e_2), .pitch = metre(s.p_1), .gauge = metre(s.p_2)});
-            const auto torque = TighteningTorque::compute({.preload = newton(s.F), .nominal_diameter = metre(s.d), .pitch = metre(pitch), .pitch_diameter = metre(pitch_diameter),
-                                                           .thread_friction = s.mu, .head_friction = s.mu, .bearing_diameter = metre(face), .bearing_hole = metre(s.d_0)});
-            const auto stress = AssemblyStress::compute({.preload = newton(s.F), .stress_area = Area::from_value(stress_area), .pitch_diameter = metre(pitch_diameter),
-                                                         .stress_diameter = metre(stress_diameter), .pitch = metre(pitch), .thread_friction = s.mu, .proof_strength = Stress::from_value(proof)});
+            const auto bearing = Bearing::compute({.bolt_diameter = metre(s.d),
+                                                   .hole_diameter = metre(s.d_0),
+                                                   .thickness = metre(s.t),
+                                                   .ultimate_strength = Stress::from_value(s.f_u),
+                                                   .bolt_ultimate_strength = MPa(800),
+                                                   .end_distance = metre(s.e_1),
+                                                   .edge_distance = metre(s.e_2),
+                                                   .pitch = metre(s.p_1),
+                                                   .gauge = metre(s.p_2)});
+            const auto torque = TighteningTorque::compute({.preload = newton(s.F),
+                                                           .nominal_diameter = metre(s.d),
+                                                           .pitch = metre(pitch),
+                                                           .pitch_diameter = metre(pitch_diameter),
+                                                           .thread_friction = s.mu,
+                                                           .head_friction = s.mu,
+                                                           .bearing_diameter = metre(face),
+                                                           .bearing_hole = metre(s.d_0)});
+            const auto stress = AssemblyStress::compute({.preload = newton(s.F),
+                                                         .stress_area = Area::from_value(stress_area),
+                                                         .pitch_diameter = metre(pitch_diameter),
+                                                         .stress_diameter = metre(stress_diameter),
+                                                         .pitch = metre(pitch),
+                                                         .thread_friction = s.mu,
+                                                         .proof_strength = Stress::from_value(proof)});
             sum += bearing.resistance.value() + torque.torque.value() + stress.utilisation + stress.permitted.value();
         }
         benchmark::DoNotOptimize(sum);
@@ -91,7 +110,8 @@ void bare(benchmark::State& state) {
     for (auto _ : state) {
         double sum = 0;
         for (const auto& s : list)
-            sum += plain::bearing({s.d, s.d_0, s.t, s.f_u, 800e6, s.e_1, s.e_2, s.p_1, s.p_2}) + plain::torque(s.F, pitch, pitch_diameter, s.mu, s.mu, face, s.d_0) +
+            sum += plain::bearing({s.d, s.d_0, s.t, s.f_u, 800e6, s.e_1, s.e_2, s.p_1, s.p_2}) +
+                   plain::torque(s.F, pitch, pitch_diameter, s.mu, s.mu, face, s.d_0) +
                    plain::stress(s.F, stress_area, pitch_diameter, stress_diameter, pitch, s.mu, proof, 0.9);
         benchmark::DoNotOptimize(sum);
     }

@@ -1,0 +1,13 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# Installs what is missing, builds the program, and checks the demo's drawbar-to-rail joint.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+source cli/packages.sh
+install_missing "${build_packages[@]}"
+cmake --preset release -DFAYWRIGHT_TESTS=OFF >/dev/null
+cmake --build --preset release >build/try.log 2>&1 || { cat build/try.log >&2; exit 3; }
+echo "\$ faywright check cli/demo/drawbar.toml"
+build/release/faywright check cli/demo/drawbar.toml
+echo
+echo "the program is build/release/faywright; next: build/release/faywright --help"
