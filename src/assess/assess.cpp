@@ -20,7 +20,8 @@ using Checks = std::tuple<checks::BoltAssemblyStress, checks::BoltWorkingStress,
                           checks::NetSectionCheck, checks::BlockTearingCheck, checks::EdgeDistanceCheck, checks::PlatePrying,
                           checks::PlyFatigue, checks::PullThroughCheck, checks::TubeYield, checks::TubeBuckling, checks::TubeEndPressure,
                           checks::TubeOverlap, checks::WallClosing, checks::TubeShare, checks::TubeSquareness, checks::SectionCrush,
-                          checks::WallPull, checks::LayerPressure, checks::LayerTemperature, checks::Protrusion, checks::FreeThread>;
+                          checks::WallFatigue, checks::RailBending, checks::RailFatigue, checks::WallPull, checks::LayerPressure,
+                          checks::LayerTemperature, checks::Protrusion, checks::FreeThread>;
 
 template <class Visit>
 void each_check(Visit&& visit) {
@@ -104,6 +105,9 @@ void assess(const Joint& joint, Assessment& a) {
     a.clamp = {ClampStage{"assembled", "assembled", c.assembled_least, c.assembled_greatest},
                ClampStage{"embedded", "after embedding", c.embedded_least, c.embedded_greatest},
                ClampStage{"crept", "after creep of coatings and layers", c.crept_least, c.crept_greatest},
+               ClampStage{"first-season", "first season, worst temperature",
+                          max(c.crept_least + min(min(a.state.cold_change, a.state.hot_change), newton(0)), newton(0)),
+                          c.assembled_greatest + max(max(a.state.cold_change, a.state.hot_change), newton(0))},
                ClampStage{"retightened", joint.tightening.retighten ? "re-tightened at first service" : "not re-tightened",
                           c.retightened_least, c.retightened_greatest},
                ClampStage{"settled", "after the later losses", c.settled_least, c.settled_greatest},
@@ -131,6 +135,8 @@ std::vector<const CheckInfo*> all_checks() {
 
 Recorder explain(const Assessment& assessment, const CheckResult& result) {
     Recorder recorder;
+    if (result.where.load_case >= 0 && result.where.bolt >= 0)
+        derive_bolt(assessment.state, result.where.load_case, result.where.bolt, recorder);
     each_check([&]<class Check>(std::type_identity<Check>) {
         if (&Check::info == result.info) static_cast<void>(Check::evaluate(assessment.state, result.where, recorder));
     });

@@ -26,7 +26,7 @@ struct ClampStage {
 };
 
 inline constexpr std::size_t most_results = 256;
-inline constexpr std::size_t clamp_stages = 8;
+inline constexpr std::size_t clamp_stages = 9;
 
 /// What a joint comes to. Holds no memory of its own outside itself: a search fills it again and again.
 struct Assessment {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "assess/make_calculator.hpp"
+#include "mechanics/hollow_section.hpp"
 #include "mechanics/member_stiffness.hpp"
 #include "mechanics/tube_length.hpp"
 #include "mechanics/tube_wall.hpp"
@@ -11,7 +12,8 @@ namespace faywright {
 
 std::vector<Calculator> tube_calculators() {
     using detail::make_calculator;
-    return {make_calculator<MemberStiffness>(), make_calculator<TubeWall>(), make_calculator<TubeLength>(), make_calculator<WallBending>()};
+    return {make_calculator<MemberStiffness>(), make_calculator<TubeWall>(), make_calculator<TubeLength>(), make_calculator<WallBending>(),
+            make_calculator<HollowSection>()};
 }
 
 const std::vector<Calculator>& calculators() {

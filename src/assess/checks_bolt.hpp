@@ -201,8 +201,10 @@ struct BoltFatigueCheck {
         const auto method = bolt.property_class.family == "carbon steel"
                                 ? (bolt.rolled_after_heat_treatment ? FatigueMethod::rolled_after : FatigueMethod::rolled_before)
                                 : FatigueMethod::en_1993_1_9;
-        // From nothing to the pull and back: half of the range. The opposite load presses the parts together, which the bolt hardly feels.
-        const Force amplitude = s.bolt_share * l.load_factor * s.load(w.load_case, w.bolt).tension / 2.0;
+        // A load that reverses swings the bolt by its share up and down; one that returns to nothing by half of it.
+        const auto& load = s.load(w.load_case, w.bolt);
+        const Force swing = s.bolt_share * l.load_factor * max(load.tension, load.press);
+        const Force amplitude = l.reverses ? swing : s.bolt_share * l.load_factor * load.tension / 2.0;
         const Force proof = bolt.property_class.proof_strength * s.thread.stress_area;
         steps.heading(BoltFatigue::formula.title, BoltFatigue::source(method));
         const auto answer = BoltFatigue::compute({.force_amplitude = amplitude,
@@ -282,8 +284,10 @@ struct ThreadStrippingCheck {
             return limited(greatest_in(s, w), newton(0), ThreadStripping::formula.source, why);
         steps.heading(ThreadStripping::formula.title, ThreadStripping::formula.source);
         const auto answer = ThreadStripping::compute(in, steps);
-        return limited(greatest_in(s, w), min(answer.bolt_thread_force, answer.nut_thread_force), ThreadStripping::formula.source,
-                       answer.outside_range);
+        const char* note = answer.outside_range;
+        if (note == nullptr && answer.margin < 1.0)
+            note = "by this reckoning the thread strips before the bolt breaks: overtightening gives no warning";
+        return limited(greatest_in(s, w), min(answer.bolt_thread_force, answer.nut_thread_force), ThreadStripping::formula.source, note);
     }
 };
 
@@ -306,8 +310,9 @@ struct NutMatch {
         }
         FAYWRIGHT_STATED(R_m, "least tensile strength of the bolt", bolt.property_class.ultimate_strength);
         FAYWRIGHT_STEP(F_bolt, A_s * R_m);
-        // Proof loads are tabulated to three figures.
-        return limited(F_bolt, F_nut * 1.005, source);
+        FAYWRIGHT_STATED(q, "tables give proof loads to three figures: half a percent", 1.005);
+        FAYWRIGHT_STEP(F_allow, q * F_nut);
+        return limited(F_bolt, F_allow, source);
     }
 };
 
@@ -334,11 +339,16 @@ struct PullThroughCheck {
         }
         steps.heading(PullThrough::formula.title, PullThrough::source(in.edge));
         const auto answer = PullThrough::compute(in, steps);
+        const auto& load_case = s.load_case(w.load_case);
+        const auto tension = s.load(w.load_case, w.bolt).tension;
         const auto through = in.washer_diameter.value_or(in.across_flats);
         if (through <= ply.hole_diameter)
-            return limited(s.load(w.load_case, w.bolt).tension, newton(0), PullThrough::source(in.edge),
-                           "the hole is as large as what should hold in it");
-        return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, answer.characteristic, answer.resistance,
+            return limited(tension, newton(0), PullThrough::source(in.edge), "the hole is as large as what should hold in it");
+        // A washer that overlaps a wide hole by a narrow rim crushes the rim first.
+        FAYWRIGHT_STATED(A_rim, "rim of metal under the washer or head", pi / 4.0 * (squared(through) - squared(ply.hole_diameter)));
+        FAYWRIGHT_STATED(p_G, "permissible pressure of the ply", ply.material.surface_pressure);
+        FAYWRIGHT_STEP(F_rim, A_rim * p_G);
+        return compared(*s.joint, load_case, tension, min(answer.characteristic, F_rim), min(answer.resistance, F_rim),
                         PullThrough::source(in.edge), answer.outside_range);
     }
 };

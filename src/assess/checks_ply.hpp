@@ -313,17 +313,27 @@ struct PlyFatigue {
         const auto& ply = s.ply(w.part);
         const auto edges = pushed_edges(s, w);
         const bool aluminium = ply.is_aluminium();
-        steps.heading("Nominal stress on the strip of one bolt", Source{"", "", "", Basis::practice});
-        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
+        // The line of bolts along the force passes its load on: the last of them sees what all have brought in.
+        int in_line = 1;
+        const auto& load = s.load(w.load_case, w.bolt);
+        const auto& here = s.joint->positions[static_cast<std::size_t>(w.bolt)];
+        for (const auto& other : s.joint->positions) {
+            const auto dx = other.x - here.x, dy = other.y - here.y;
+            const bool itself = squared(dx) + squared(dy) < squared(um(1));
+            if (!itself && abs(load.along_x * dy - load.along_y * dx) < ply.hole_diameter) ++in_line;
+        }
+        steps.heading("Nominal stress on the strip of one line of bolts", Source{"", "", "", Basis::practice});
+        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", load.resultant);
         FAYWRIGHT_STATED(q, "share of this ply", share);
+        FAYWRIGHT_STATED(n_l, "bolts in its line along the force", static_cast<double>(in_line));
         FAYWRIGHT_STATED(gamma_F, "load factor of the case", l.load_factor);
         FAYWRIGHT_STATED(r, "2 where the load reverses, else 1", l.reverses ? 2.0 : 1.0);
-        // Further than eight diameters out the metal hardly shares in this bolt's force.
-        FAYWRIGHT_STATED(w_s, "strip of metal of one bolt: to the edge or half-way to the next, both sides, at most 8 hole diameters",
+        // Further than eight diameters out the metal hardly shares in this line's force.
+        FAYWRIGHT_STATED(w_s, "strip of metal of the line: to the edge or half-way to the next, both sides, at most 8 hole diameters",
                          min(min(2.0 * edges.edge, edges.gauge.value_or(2.0 * edges.edge)), 8.0 * ply.hole_diameter));
         FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
         FAYWRIGHT_STATED(t, "thickness", ply.thickness);
-        FAYWRIGHT_STEP(dsigma, r * gamma_F * q * F_v / (max(w_s - d_0, 0.05 * d_0) * t));
+        FAYWRIGHT_STEP(dsigma, r * gamma_F * q * n_l * F_v / (max(w_s - d_0, 0.05 * d_0) * t));
         steps.heading(MemberFatigue::formula.title, source(aluminium));
         const auto answer = MemberFatigue::compute({.stress_range = dsigma,
                                                     .category = aluminium ? MPa(56) : MPa(50),

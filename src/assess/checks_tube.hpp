@@ -2,6 +2,7 @@
 #pragma once
 
 #include "assess/checks_ply.hpp"
+#include "mechanics/hollow_section.hpp"
 
 /// Checks of the crush tube and of the hollow section's walls.
 namespace faywright::checks {
@@ -168,6 +169,137 @@ struct WallPull {
         FAYWRIGHT_STEP(F_w_Rk, n_w * F_u);
         FAYWRIGHT_STEP(F_w_Rd, F_w_Rk / 1.10);
         return compared(*s.joint, s.load_case(w.load_case), s.load(w.load_case, w.bolt).tension, F_w_Rk, F_w_Rd, source);
+    }
+};
+
+/// Stress of the whole rail at a line of bolts, from the whole load: behind the last bolt the rail alone carries it.
+template <class Steps>
+[[nodiscard]] HollowSection::Answer rail_stress(const State& s, int load_case, Steps&& steps) {
+    const auto& joint = *s.joint;
+    const auto& section = *joint.section;
+    const auto& l = s.load_case(load_case);
+    const Ply* wall = nullptr;
+    for (const auto& ply : joint.plies)
+        if (ply.role == PlyRole::near_wall) wall = &ply;
+    auto low = joint.positions.front().x, high = low;
+    for (const auto& p : joint.positions) {
+        low = min(low, p.x);
+        high = max(high, p.x);
+    }
+    // The rail carries the load away on the side where it runs on; where both do, on the worse.
+    const bool runs_low = wall->outline.x_min <= -far_away, runs_high = wall->outline.x_max >= far_away;
+    const auto bending_at = [&](Length x) {
+        const Length centre = -section.height / 2.0;
+        return l.moment_y + (l.at_z - centre) * l.force_x - (l.at_x - x) * l.force_z;
+    };
+    const auto sideways_at = [&](Length x) { return l.moment_z + (l.at_x - x) * l.force_y - (l.at_y - section.offset_y) * l.force_x; };
+    const bool take_low =
+        runs_low == runs_high ? abs(bending_at(low)) + abs(sideways_at(low)) >= abs(bending_at(high)) + abs(sideways_at(high)) : runs_low;
+    const Length line = take_low ? low : high;
+    int side_by_side = 0;
+    for (const auto& p : joint.positions) side_by_side += abs(p.x - line) < wall->hole_diameter ? 1 : 0;
+    steps.heading("Load on the rail at its last line of bolts",
+                  Source{"statics of the whole load about the rail's centre line", "", "", Basis::practice});
+    FAYWRIGHT_STATED(F_x, "load along x", l.force_x);
+    FAYWRIGHT_STATED(F_y, "load along y", l.force_y);
+    FAYWRIGHT_STATED(F_z, "load along z", l.force_z);
+    FAYWRIGHT_STATED(m_y, "moment of the load about y", l.moment_y);
+    FAYWRIGHT_STATED(m_z, "moment of the load about z", l.moment_z);
+    FAYWRIGHT_STATED(a_x, "from the bolt line to the load, along x", l.at_x - line);
+    FAYWRIGHT_STATED(a_y, "from the rail's centre line to the load, along y", l.at_y - section.offset_y);
+    FAYWRIGHT_STATED(a_z, "from the rail's centre line to the load, along z", l.at_z + section.height / 2.0);
+    FAYWRIGHT_STEP(N, abs(F_x));
+    FAYWRIGHT_STEP(M_y, abs(m_y + a_z * F_x - a_x * F_z));
+    FAYWRIGHT_STEP(M_z, abs(m_z + a_x * F_y - a_y * F_x));
+    HollowSection::Inputs in{.width = section.width,
+                             .height = section.height,
+                             .wall = section.wall,
+                             .web = section.web,
+                             .hole_diameter = wall->hole_diameter,
+                             .holes = static_cast<double>(side_by_side),
+                             .axial = N,
+                             .bending_y = M_y,
+                             .bending_z = M_z};
+    if (HollowSection::refusal(in) != nullptr)
+        in.holes = 0.95 * static_cast<double>((section.width - 2.0 * section.web) / wall->hole_diameter);
+    steps.heading(HollowSection::formula.title, HollowSection::formula.source);
+    return HollowSection::compute(in, steps);
+}
+
+struct RailBending {
+    static constexpr CheckInfo info{"rail-section", "Rail at its last line of bolts: axial force and bending", Scope::joint, true, false};
+    static constexpr Source source{"EN 1999-1-1", "2007", "6.2.5, elastic on the net section against f_o", Basis::memory};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        if (!s.joint->section) return Outcome::none(no_section);
+        const auto answer = rail_stress(s, w.load_case, steps);
+        auto proof = MPa(1e6);
+        for (const auto& ply : s.joint->plies)
+            if (ply.role != PlyRole::plate) proof = min(proof, ply.proof_strength);
+        return compared(*s.joint, s.load_case(w.load_case), answer.stress, proof, proof / 1.10, source);
+    }
+};
+
+struct RailFatigue {
+    static constexpr CheckInfo info{"rail-fatigue", "Fatigue of the rail at its last line of bolts", Scope::joint, true, false};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        if (!s.joint->section) return Outcome::none(no_section);
+        const auto& l = s.load_case(w.load_case);
+        if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
+        const bool aluminium = s.joint->section->material.family == Family::aluminium;
+        const auto answer = rail_stress(s, w.load_case, steps);
+        steps.heading(MemberFatigue::formula.title, PlyFatigue::source(aluminium));
+        FAYWRIGHT_STATED(sigma, "stress of the load", answer.stress);
+        FAYWRIGHT_STATED(gamma_F, "load factor of the case", l.load_factor);
+        FAYWRIGHT_STATED(r, "2 where the load reverses, else 1", l.reverses ? 2.0 : 1.0);
+        FAYWRIGHT_STEP(dsigma, r * gamma_F * sigma);
+        const auto endured = MemberFatigue::compute({.stress_range = dsigma,
+                                                     .category = aluminium ? MPa(56) : MPa(50),
+                                                     .slope = aluminium ? 4.0 : 3.0,
+                                                     .second_slope = aluminium ? 4.0 : 5.0,
+                                                     .cycles = *l.cycles},
+                                                    steps);
+        auto outcome = limited(dsigma, endured.endured, PlyFatigue::source(aluminium));
+        if (dsigma > MPa(1e-3)) outcome.design_factor = endured.endured / dsigma;
+        return outcome;
+    }
+};
+
+/// The wall bends to and fro at its hole as the pull on the bolt passes through it to the webs.
+struct WallFatigue {
+    static constexpr CheckInfo info{"wall-fatigue", "Fatigue of the rail's walls at the hole, bent by the pull", Scope::joint, true, true};
+
+    template <class Steps = NoSteps>
+    static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        if (!s.joint->section) return Outcome::none(no_section);
+        if (s.tube_passes_walls()) return Outcome::none("the walls are not clamped: see pull-through");
+        const auto& l = s.load_case(w.load_case);
+        if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
+        const bool aluminium = s.joint->section->material.family == Family::aluminium;
+        // A press goes from plate to webs; a pull bends the walls, and the tube shares it among them by their stiffness.
+        const auto& worse = s.walls[0].wall.first_yield_force <= s.walls[1].wall.first_yield_force ? s.walls[0] : s.walls[1];
+        const auto& other = &worse == &s.walls[0] ? s.walls[1] : s.walls[0];
+        steps.heading("Stress at the hole's edge from the pull", WallBending::formula.source);
+        FAYWRIGHT_STATED(F_A, "pull on the bolt", s.load(w.load_case, w.bolt).tension);
+        FAYWRIGHT_STATED(gamma_F, "load factor of the case", l.load_factor);
+        FAYWRIGHT_STATED(F_y, "force on this wall at first yield", worse.wall.first_yield_force);
+        FAYWRIGHT_STATED(f_o, "proof strength of the wall", worse.inputs.proof_strength);
+        FAYWRIGHT_STATED(q, "share of this wall, by stiffness",
+                         s.tube.present ? static_cast<double>(worse.wall.stiffness / (worse.wall.stiffness + other.wall.stiffness)) : 1.0);
+        FAYWRIGHT_STEP(dsigma, q * gamma_F * F_A * f_o / F_y);
+        steps.heading(MemberFatigue::formula.title, PlyFatigue::source(aluminium));
+        const auto endured = MemberFatigue::compute({.stress_range = dsigma,
+                                                     .category = aluminium ? MPa(56) : MPa(50),
+                                                     .slope = aluminium ? 4.0 : 3.0,
+                                                     .second_slope = aluminium ? 4.0 : 5.0,
+                                                     .cycles = *l.cycles},
+                                                    steps);
+        auto outcome = limited(dsigma, endured.endured, PlyFatigue::source(aluminium));
+        if (dsigma > MPa(1e-3)) outcome.design_factor = endured.endured / dsigma;
+        return outcome;
     }
 };
 

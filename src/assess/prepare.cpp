@@ -243,6 +243,7 @@ void loads(State& s) {
             load.along_x = some ? static_cast<double>(shear[b].x / load.resultant) : 1.0;
             load.along_y = some ? static_cast<double>(shear[b].y / load.resultant) : 0.0;
             load.tension = max(tension[b], newton(0));
+            load.press = max(-tension[b], newton(0));
         }
     }
 }
@@ -320,8 +321,17 @@ void clamp(State& s, Steps&& steps) {
                                   .hot_change = s.hot_change,
                                   .load_relief = relief},
                                  steps);
-    s.settled_least = min(s.clamp.crept_least, min(s.clamp.settled_least, min(s.clamp.cold_least, s.clamp.hot_least)));
-    s.greatest = max(s.clamp.assembled_greatest, s.clamp.end_greatest);
+    // Frost or heat may come before the first service as well as after it, and before anything has settled.
+    const Force fall = min(min(s.cold_change, s.hot_change), newton(0)), rise = max(max(s.cold_change, s.hot_change), newton(0));
+    s.settled_least = max(min(s.clamp.crept_least, s.clamp.settled_least) + fall, newton(0));
+    s.greatest = s.clamp.assembled_greatest + rise;
+    s.pressed = newton(0);
+    for (std::size_t i = 0; i < joint.load_cases.size(); ++i)
+        for (std::size_t b = 0; b < joint.positions.size(); ++b) {
+            const auto& l = joint.load_cases[i];
+            const double factor = l.format == LoadFormat::static_load ? joint.service.design_factor : l.load_factor;
+            s.pressed = max(s.pressed, factor * s.load(static_cast<int>(i), static_cast<int>(b)).press);
+        }
 }
 
 /// One wall with what presses it from outside: a washer, or a plate that spans the webs and bends with it.
@@ -388,8 +398,10 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
         side.worked_out = true;
     }
     side.stiffness = bridged ? side.wall.stiffness + side.plate.stiffness : side.wall.stiffness;
-    side.first_yield =
-        bridged ? side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness) : side.wall.first_yield_force;
+    // Wall and plate move as one; whichever yields first ends the elastic closing.
+    side.first_yield = bridged ? min(side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness),
+                                     side.plate.first_yield_force * static_cast<double>(side.stiffness / side.plate.stiffness))
+                               : side.wall.first_yield_force;
 }
 
 template <class Steps>
@@ -399,7 +411,6 @@ void tube_checks(State& s, Steps&& steps) {
     const Ply* wall = nullptr;
     for (const auto& ply : s.joint->plies)
         if (ply.role == PlyRole::near_wall) wall = &ply;
-    steps.heading(TubeWall::formula.title, TubeWall::formula.source);
     // A tube through the walls stands against the plates; one between them against the walls.
     Stress pressure = wall->material.surface_pressure;
     Length hole = wall->hole_diameter;
@@ -409,8 +420,14 @@ void tube_checks(State& s, Steps&& steps) {
         for (const auto& ply : s.joint->plies)
             if (ply.role == PlyRole::plate) pressure = min(pressure, ply.material.surface_pressure);
     }
-    // The service load adds to a tube only where it presses the parts together; a pull relieves it.
-    t.wall = TubeWall::compute({.force = s.greatest,
+    // A load that presses the parts together adds to the tube; all of it, where it enters at the outer plates.
+    steps.heading("Greatest force on the tube", Source{"", "", "", Basis::practice});
+    FAYWRIGHT_STATED(F_V_max, "greatest preload of life", s.greatest);
+    FAYWRIGHT_STATED(F_p, "greatest pressing load on one bolt, with its factor", s.pressed);
+    FAYWRIGHT_STEP(F_tube, F_V_max + F_p);
+    const auto edge = section.tube.chamfer;
+    steps.heading(TubeWall::formula.title, TubeWall::formula.source);
+    t.wall = TubeWall::compute({.force = F_tube,
                                 .outside_diameter = t.stock->outside_diameter,
                                 .wall = t.stock->wall,
                                 .wall_tolerance = t.stock->wall_tolerance,
@@ -419,8 +436,8 @@ void tube_checks(State& s, Steps&& steps) {
                                 .proof_strength = section.tube.material.proof_strength,
                                 .poisson_ratio = section.tube.material.poisson_ratio,
                                 .squareness = section.tube.squareness,
-                                .contact_outside = {},
-                                .contact_inside = hole,
+                                .contact_outside = t.stock->outside_diameter - 2.0 * edge,
+                                .contact_inside = max(hole, t.bore + 2.0 * edge),
                                 .permissible_pressure = pressure},
                                steps);
     if (s.tube_passes_walls()) return;
@@ -428,6 +445,7 @@ void tube_checks(State& s, Steps&& steps) {
     FAYWRIGHT_STATED(k_1, "closing stiffness at the head's wall", s.walls[0].stiffness);
     FAYWRIGHT_STATED(k_2, "closing stiffness at the nut's wall", s.walls[1].stiffness);
     FAYWRIGHT_STEP(k_both, 2.0 / (1.0 / k_1 + 1.0 / k_2));
+    steps.heading("Length, with two equal walls of k_both that close together as these two do", TubeLength::formula.source);
     t.length_check = TubeLength::compute({.inside_height = section.inside_height(),
                                           .height_tolerance = section.height_tolerance,
                                           .tube_length = t.length,
@@ -494,15 +512,78 @@ void work_out(const Joint& joint, State& s) {
         const Area full = pi * candidate.wall * (candidate.outside_diameter - candidate.wall);
         if (s.preload.greatest > reserve * full * tube.material.proof_strength && &candidate != &tube.candidates.back()) continue;
         with_tube(s);
-        if (s.tube.wall.yield_utilisation <= reserve && s.tube.wall.pressure_utilisation <= 1.0 &&
+        if (s.tube.wall.yield_utilisation <= reserve && s.tube.wall.pressure_utilisation <= reserve &&
             s.tube.wall.buckling_utilisation <= 1.0 && stands_well(s))
             return;
     }
     s.tube.fits = false;
 }
 
+/// How a load case reaches the bolts: moments at the pattern's centroid, then each bolt's share.
+static void derive_loads(const State& s, int load_case, int only_bolt, Recorder& steps) {
+    const auto& joint = *s.joint;
+    const auto& l = s.load_case(load_case);
+    const auto turning = s.turning[static_cast<std::size_t>(load_case)];
+    const bool heel = turning == Turning::heel;
+    steps.heading("Load case \"" + l.name + "\" at the centroid of the bolts" +
+                      (heel ? ", its tilting moment taken about the heel of the contact" : ""),
+                  BoltGroupOutOfPlane::source(heel ? Pivot::heel : Pivot::centroid));
+    FAYWRIGHT_STATED(F_x, "load along x", l.force_x);
+    FAYWRIGHT_STATED(F_y, "load along y", l.force_y);
+    FAYWRIGHT_STATED(F_z, "load along z, positive pulls the parts apart", l.force_z);
+    FAYWRIGHT_STATED(m_x, "moment of the load about x", l.moment_x);
+    FAYWRIGHT_STATED(m_y, "moment of the load about y", l.moment_y);
+    FAYWRIGHT_STATED(m_z, "moment of the load about z", l.moment_z);
+    FAYWRIGHT_STATED(a_x, "from the centroid to the load, along x", l.at_x - s.pattern.centroid.x);
+    FAYWRIGHT_STATED(a_y, "from the centroid to the load, along y", l.at_y - s.pattern.centroid.y);
+    FAYWRIGHT_STATED(a_z, "from the faying plane to the load, along z", l.at_z);
+    FAYWRIGHT_STEP(M_x, m_x + a_y * F_z - a_z * F_y);
+    FAYWRIGHT_STEP(M_y, m_y + a_z * F_x - a_x * F_z);
+    FAYWRIGHT_STEP(M_z, m_z + a_x * F_y - a_y * F_x);
+    FAYWRIGHT_STATED(n, "bolts", static_cast<double>(joint.positions.size()));
+    FAYWRIGHT_STATED(I_xx, "Σx² about the centroid", s.pattern.xx);
+    FAYWRIGHT_STATED(I_yy, "Σy² about the centroid", s.pattern.yy);
+    FAYWRIGHT_STATED(I_xy, "Σxy about the centroid", s.pattern.xy);
+    const bool plain = !heel && !s.pattern.is_line() && !s.pattern.is_point();
+    const bool in_x_line = !heel && s.pattern.is_line() && s.pattern.yy < squared(um(1)) && !s.pattern.is_point();
+    for (int bolt = 0; bolt < static_cast<int>(joint.positions.size()); ++bolt) {
+        if (only_bolt >= 0 && bolt != only_bolt) continue;
+        const auto& load = s.load(load_case, bolt);
+        steps.heading("Bolt " + std::to_string(bolt + 1), BoltGroupInPlane::formula.source);
+        FAYWRIGHT_STATED(x, "from the centroid, along x", joint.positions[static_cast<std::size_t>(bolt)].x - s.pattern.centroid.x);
+        FAYWRIGHT_STATED(y, "from the centroid, along y", joint.positions[static_cast<std::size_t>(bolt)].y - s.pattern.centroid.y);
+        if (s.pattern.is_point()) {
+            FAYWRIGHT_STEP(V_x, F_x / n);
+            FAYWRIGHT_STEP(V_y, F_y / n);
+            FAYWRIGHT_STEP(V, sqrt(squared(V_x) + squared(V_y)));
+            static_cast<void>(V);
+        } else {
+            FAYWRIGHT_STEP(V_x, F_x / n - M_z * y / (I_xx + I_yy));
+            FAYWRIGHT_STEP(V_y, F_y / n + M_z * x / (I_xx + I_yy));
+            FAYWRIGHT_STEP(V, sqrt(squared(V_x) + squared(V_y)));
+            static_cast<void>(V);
+        }
+        if (plain) {
+            FAYWRIGHT_STEP(T, F_z / n + (M_x * I_xx + M_y * I_xy) / (I_xx * I_yy - squared(I_xy)) * y -
+                                  (M_y * I_yy + M_x * I_xy) / (I_xx * I_yy - squared(I_xy)) * x);
+            static_cast<void>(T);
+        } else if (in_x_line) {
+            FAYWRIGHT_STEP(T, F_z / n - M_y * x / I_xx);
+            static_cast<void>(T);
+        } else {
+            FAYWRIGHT_STATED(T,
+                             heel ? "pull: F_z/n and the moments over Σa², a the arm from the heel on the other side; none below nothing"
+                                  : "pull: F_z/n and the moment across the bolts' line over Σr²; none below nothing",
+                             load.tension - load.press);
+            static_cast<void>(T);
+        }
+    }
+}
+
 void derive(const State& state, std::string_view topic, Recorder& steps) {
     State s = state;
+    if (topic == "loads")
+        for (int i = 0; i < static_cast<int>(s.joint->load_cases.size()); ++i) derive_loads(s, i, -1, steps);
     if (topic == "preload") preload(s, steps);
     if (topic == "stiffness") stiffness(s, steps);
     if (topic == "clamp") clamp(s, steps);
@@ -512,5 +593,7 @@ void derive(const State& state, std::string_view topic, Recorder& steps) {
         if (s.tube.present) tube_checks(s, steps);
     }
 }
+
+void derive_bolt(const State& state, int load_case, int bolt, Recorder& steps) { derive_loads(state, load_case, bolt, steps); }
 
 }  // namespace faywright

@@ -31,7 +31,7 @@ struct BoltLoad {
     PlaneForce shear;
     Force resultant;          ///< of the shear
     double along_x, along_y;  ///< its direction; (1, 0) where there is none
-    Force tension;            ///< relief counts as none
+    Force tension, press;     ///< along the bolt: what pulls the parts apart, or presses them together; the other is nothing
 };
 
 /// How a load case's moment is taken.
@@ -79,6 +79,7 @@ struct State {
     ClampLife::Answer clamp{};
     Force settled_least;              ///< least clamp of the rest of life, load apart
     Force greatest;                   ///< greatest bolt force of life, load apart
+    Force pressed;                    ///< greatest load on one bolt that presses the parts together, with its factor
     std::array<WallSide, 2> walls{};  ///< head side and nut side of a hollow section
     Force open_capacity;              ///< what the walls stand with nothing between them
     TubeState tube;
@@ -101,6 +102,9 @@ struct State {
 /// Fills the state; no allocation, so that a search can do it millions of times into the same place. Bending of
 /// the walls is worked out anew only where its inputs differ from those of the call before.
 void work_out(const Joint& joint, State& state);
+
+/// How one load case reaches one bolt.
+void derive_bolt(const State& state, int load_case, int bolt, Recorder& steps);
 
 /// The same steps again with their derivation kept, for people. `topic` is "preload", "stiffness", "clamp", "tube" or "loads".
 void derive(const State& state, std::string_view topic, Recorder& steps);

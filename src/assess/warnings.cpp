@@ -55,6 +55,62 @@ std::vector<std::string> warnings(const Assessment& a) {
             add_once(fmt::format("the tube's bore of {} is loose on the bolt: centre it, for the load's line must stay in its wall",
                                  print(Value(s.tube.bore))));
     }
+    // Unlike metals side by side grow apart along the lap; held, they load the end bolts.
+    auto low = joint.positions.front().x, high = low;
+    for (const auto& p : joint.positions) {
+        low = min(low, p.x);
+        high = max(high, p.x);
+    }
+    for (const auto& plane : joint.planes) {
+        const auto &one = s.ply(plane.head_ply), &two = s.ply(plane.nut_ply);
+        const auto apart = one.material.expansion - two.material.expansion;
+        const TemperatureDifference swing = max(joint.hottest - joint.assembly, joint.assembly - joint.coldest);
+        const Length growth = abs(apart) * swing * (high - low);
+        if (growth < mm(0.05)) continue;
+        const auto stiffness_of = [&](const Ply& ply) {
+            const auto& section = joint.section;
+            const auto width = min(ply.outline.y_max - ply.outline.y_min, 12.0 * joint.bolt.thread.diameter);
+            const Area area = ply.role == PlyRole::plate
+                                  ? width * ply.thickness
+                                  : 2.0 * section->width * section->wall + 2.0 * (section->height - 2.0 * section->wall) * section->web;
+            return ply.material.elastic_modulus * area;
+        };
+        const Force held = abs(apart) * swing / (1.0 / stiffness_of(one) + 1.0 / stiffness_of(two));
+        add_once(
+            fmt::format("{} and {} grow {} apart over the {} between the end bolts when {}; held, that loads each end of the pattern with "
+                        "up to {} (plates "
+                        "free to bend), which the slip check does not count: keep the lap short, or let one end slide",
+                        one.name, two.name, print(Value(growth), 2), print(Value(high - low)),
+                        joint.hottest - joint.assembly >= joint.assembly - joint.coldest ? "hot" : "cold", print(Value(held), 2)));
+    }
+    if (joint.section) {
+        for (const auto& ply : joint.plies)
+            if (ply.role == PlyRole::near_wall) {
+                const auto end = min(ply.outline.x_max - high, low - ply.outline.x_min);
+                if (end < joint.section->clear_width())
+                    add_once(fmt::format(
+                        "a bolt stands {} from the rail's end, less than the {} between its webs: the wall there is up to half as stiff as "
+                        "reckoned and yields sooner",
+                        print(Value(end)), print(Value(joint.section->clear_width()))));
+            }
+        add_once(
+            "the attached part's own section is not checked here, nor local buckling of the rail: only its bolts, holes and plies are");
+    } else {
+        add_once("the members beyond the bolts are not checked here: only the bolts, holes and plies are");
+    }
+    for (const auto& ply : joint.plies)
+        if (const auto& source = ply.material.source_for("surface-pressure");
+            source.basis != Basis::published && s.tube.present && ply.role == PlyRole::near_wall)
+            add_once(fmt::format("the permissible surface pressure of {} stands on {}", ply.material.name, word(source.basis)));
+    for (const auto& plane : joint.planes)
+        if (checks::SlipCheck::barred(s, plane) == nullptr && plane.slip_factor_low < plane.slip_factor) {
+            const auto* slip_result = find_check(a, "slip");
+            if (slip_result != nullptr && slip_result->outcome.applicable &&
+                slip_result->outcome.utilisation * plane.slip_factor / max(plane.slip_factor_low, 0.01) > 1.0 &&
+                slip_result->status == Status::pass)
+                add_once(fmt::format("at the low end of the slip factor's band, {}, the joint would slip",
+                                     print_number(plane.slip_factor_low, 3)));
+        }
     if (s.preload.outside_range != nullptr) add_once(fmt::format("preload band: {}", s.preload.outside_range));
     for (const auto& layer : joint.layers)
         if (!layer.material.sustained_clamp)

@@ -48,7 +48,7 @@ struct Layer {
 struct FayingPlane {
     int head_ply = 0, nut_ply = 0;  ///< plies on either side
     std::optional<int> layer;       ///< index of the layer between them
-    double slip_factor = 0;
+    double slip_factor = 0, slip_factor_low = 0;
     RowSource source;
     std::string words;  ///< "mill finish / hot-dip galvanised, jointing compound between"
 };
@@ -59,7 +59,7 @@ struct Tube {
     std::optional<Row<StockTube>> stock;     ///< chosen by the file, or by the assessment
     std::vector<Row<StockTube>> candidates;  ///< stocked sizes the assessment may choose from, lightest first
     std::optional<Length> length;            ///< cut length the file gives
-    Length length_tolerance, squareness, hole_clearance;
+    Length length_tolerance, squareness, hole_clearance, chamfer;
 };
 
 /// The hollow section, where the joint has one.

@@ -173,7 +173,7 @@ struct TubeFile {
     TubeArrangement arrangement = TubeArrangement::between_walls;
     std::optional<std::string> material, stock;
     std::optional<Length> length;
-    Length length_tolerance = mm(0.05), squareness = mm(0.03), hole_clearance = mm(0.3);
+    Length length_tolerance = mm(0.05), squareness = mm(0.03), hole_clearance = mm(0.3), chamfer = mm(0.2);
 
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
@@ -186,6 +186,8 @@ struct TubeFile {
         field(Name{"squareness", "", "out of square of a cut end, high side to low side"}, self.squareness, Range{mm(0), mm(1)}, defaulted);
         field(Name{"hole-clearance", "", "hole in the wall over the tube's outside diameter, for a tube through the walls"},
               self.hole_clearance, Range{mm(0), mm(3)}, defaulted);
+        field(Name{"chamfer", "", "edge broken off at each rim of the tube's ends, lost to the contact"}, self.chamfer, Range{mm(0), mm(2)},
+              defaulted);
     }
 };
 
@@ -276,7 +278,7 @@ struct MomentFile {
 struct LoadCaseFile {
     std::string name;
     LoadFormat format = LoadFormat::static_load;
-    double load_factor = 1.0;
+    std::optional<double> load_factor;
     PointFile at{mm(0), mm(0), mm(0)};
     ForceFile force;
     MomentFile moment;
@@ -287,7 +289,8 @@ struct LoadCaseFile {
     static void describe(Visit&& field, Self& self) {
         field(Name{"name", "", "what the case is"}, self.name);
         field(Name{"format", "", "static (design factor) or dynamic (partial factors)"}, self.format);
-        field(Name{"load-factor", "", "partial factor on a dynamic load"}, self.load_factor, Range{1.0, 3.0}, defaulted);
+        field(Name{"load-factor", "", "partial factor on a dynamic load; wanted there, refused on a static one"}, self.load_factor,
+              Range{1.0, 3.0});
         field(Name{"at", "", "point where the load acts: [x, y, z]"}, self.at, defaulted);
         field(Name{"force", "", "force: [x, y, z]"}, self.force, defaulted);
         field(Name{"moment", "", "moment: [x, y, z]"}, self.moment, defaulted);

@@ -236,6 +236,7 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
     tube.length_tolerance = given.length_tolerance;
     tube.squareness = given.squareness;
     tube.hole_clearance = given.hole_clearance;
+    tube.chamfer = given.chamfer;
     if (given.arrangement == TubeArrangement::none) {
         if (given.material || given.stock || given.length)
             error("tube.none", fmt::format("{}.tube.arrangement is \"none\", but a tube is described", path), path + ".tube");
@@ -388,7 +389,7 @@ void Resolver::planes() {
             if (layers_between > 1)
                 error("part.layer", fmt::format("more than one layer stands between {} and {}", there.name, here.name), here.path);
             if (there.side != here.side) {
-                FayingPlane plane{*ply, entry.index, layer, 0.0, {}, there.surface.name + " / " + here.surface.name};
+                FayingPlane plane{*ply, entry.index, layer, 0.0, 0.0, {}, there.surface.name + " / " + here.surface.name};
                 const auto* between = layer ? &joint.layers[static_cast<std::size_t>(*layer)].material : nullptr;
                 if (between != nullptr) plane.words += ", " + between->name + " between";
                 const Row<SlipFactor>* found = nullptr;
@@ -399,13 +400,14 @@ void Resolver::planes() {
                     if (pair && same_layer) found = &row;
                 }
                 if (overrides.slip_factor) {
-                    plane.slip_factor = *overrides.slip_factor;
+                    plane.slip_factor = plane.slip_factor_low = *overrides.slip_factor;
                     plane.source = {"overrides of the joint file", "", overrides.reason.value_or("no reason given"), Basis::practice};
                 } else if (found != nullptr) {
                     plane.slip_factor = found->design;
+                    plane.slip_factor_low = found->low;
                     plane.source = found->source_for("slip-factor");
                 } else if (between != nullptr) {
-                    plane.slip_factor = between->slip_factor;
+                    plane.slip_factor = plane.slip_factor_low = between->slip_factor;
                     plane.source = between->source_for("slip-factor");
                 } else {
                     error("name.unknown",
@@ -441,15 +443,19 @@ void Resolver::loads() {
                                "",
                                {{place_of(root, fmt::format("load-case[{}].name", first->second)), "first given here"}},
                                ""});
-        if (given.format == LoadFormat::static_load && given.load_factor != 1.0)
+        if (given.format == LoadFormat::static_load && given.load_factor)
             error("load.format",
                   fmt::format("load-case[{}] is static: the service class's design factor acts, a load factor besides it counts the same "
                               "allowance twice",
                               i),
                   fmt::format("load-case[{}].load-factor", i));
-        joint.load_cases.push_back({given.name, given.format, given.load_factor, given.at.x, given.at.y, given.at.z, given.force.x,
-                                    given.force.y, given.force.z, given.moment.x, given.moment.y, given.moment.z, given.cycles,
-                                    given.reverses});
+        if (given.format == LoadFormat::dynamic_load && !given.load_factor)
+            error("key.missing", fmt::format("load-case[{}].load-factor is missing: the partial factor of this dynamic load", i),
+                  fmt::format("load-case[{}]", i), "",
+                  "1.0 where the load is a design load already, as a regulation's multiples are; else the code's factor");
+        joint.load_cases.push_back({given.name, given.format, given.load_factor.value_or(1.0), given.at.x, given.at.y, given.at.z,
+                                    given.force.x, given.force.y, given.force.z, given.moment.x, given.moment.y, given.moment.z,
+                                    given.cycles, given.reverses});
     }
 }
 

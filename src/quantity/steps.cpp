@@ -206,6 +206,15 @@ void Recorder::input(const Name& name, Value value) {
     if (*name.symbol != '\0') symbols_.emplace_back(name.symbol, value);
 }
 
+void Recorder::input(const Name& name, std::string_view words) {
+    Step step;
+    step.kind = StepKind::input;
+    step.symbol = name.key;
+    step.formula = name.meaning;
+    step.words = words;
+    steps_.push_back(std::move(step));
+}
+
 void Recorder::add(const char* symbol, const char* code, Value value, bool is_expression) {
     Step step;
     step.symbol = display_symbol(symbol);

@@ -26,6 +26,7 @@ struct Step {
     std::string formula;      ///< the expression with symbols
     std::string substituted;  ///< the expression with values; empty where words stand for the formula
     Value value;
+    std::string words;  ///< of an input that is no number: the method's name, yes or no
     Source source{};
     std::string code;     ///< the expression as the code has it
     std::string evident;  ///< the same with every known symbol replaced by its SI magnitude; empty if words stand in it
@@ -75,6 +76,7 @@ public:
     }
 
     void input(const Name& name, Value value);
+    void input(const Name& name, std::string_view words);
     [[nodiscard]] const std::vector<Step>& steps() const { return steps_; }
 
 private:
@@ -96,6 +98,10 @@ struct MakeKnown {
             recorder.input(name, Value(member));
         } else if constexpr (std::integral<T> && !std::same_as<T, bool>) {
             recorder.input(name, Value(static_cast<double>(member)));
+        } else if constexpr (std::same_as<T, bool>) {
+            recorder.input(name, std::string_view(member ? "yes" : "no"));
+        } else if constexpr (requires { Words<T>::all; }) {
+            recorder.input(name, word_of(member));
         } else if constexpr (requires {
                                  member.has_value();
                                  *member;

@@ -333,6 +333,12 @@ Printed in_customary_unit(const Value& value) {
     return {number, unit};
 }
 
+Printed in_unit_of(const Value& value, const Value& like) {
+    const auto unit = in_customary_unit(like);
+    if (value.dimension() != like.dimension() || like.si() == 0.0 || like.dimension().point) return in_customary_unit(value);
+    return {value.si() * (unit.number / like.si()), unit.unit};
+}
+
 std::string print(const Value& value, int significant) {
     const auto printed = in_customary_unit(value);
     const auto number = print_number(printed.number, significant);

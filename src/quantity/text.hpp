@@ -23,6 +23,9 @@ struct Printed {
 /// The value in the unit people use for its dimension: mm, kN or N, N*m, MPa, degC, ...
 [[nodiscard]] Printed in_customary_unit(const Value& value);
 
+/// The value in the unit `like` prints in; both must have the same dimension.
+[[nodiscard]] Printed in_unit_of(const Value& value, const Value& like);
+
 /// For example "13.4 kN"; a ratio prints without unit.
 [[nodiscard]] std::string print(const Value& value, int significant = 4);
 

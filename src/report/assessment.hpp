@@ -14,7 +14,7 @@ namespace faywright {
 [[nodiscard]] std::string assessment_json(const Assessment& assessment);
 
 /// Topics besides the checks that can be explained.
-inline constexpr std::array<std::string_view, 4> explained_topics{"preload", "stiffness", "clamp", "tube"};
+inline constexpr std::array<std::string_view, 5> explained_topics{"loads", "preload", "stiffness", "clamp", "tube"};
 
 /// One check, or one of the topics, derived line by line; nothing if the word is neither.
 [[nodiscard]] std::optional<std::string> explanation_text(const Assessment& assessment, const std::string& word);

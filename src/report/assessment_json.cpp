@@ -22,13 +22,13 @@ Json check_json(const Assessment& a, const CheckResult& result) {
     if (const auto part = part_name(joint, result); !part.empty()) out[result.info->scope == Scope::ply ? "ply" : "part"] = part;
     if (o.applicable) {
         out["demand"] = json::of(o.demand);
-        out["resistance"] = json::of(o.resistance);
+        out["resistance"] = json::of(o.resistance, o.demand);
         out["utilisation"] = o.utilisation;
-        if (o.design_factor) out["design_factor"] = *o.design_factor;
-        if (result.static_factor)
-            out["static_factor"] = {{"value", *result.static_factor},
-                                    {"case", joint.load_cases[static_cast<std::size_t>(result.static_where.load_case)].name},
-                                    {"bolt", result.static_where.bolt + 1}};
+        if (result.static_factor) {
+            out["design_factor"] = *result.static_factor;
+            out["design_factor_case"] = joint.load_cases[static_cast<std::size_t>(result.static_where.load_case)].name;
+        }
+        if (o.design_factor) out["load_ratio"] = *o.design_factor;
     }
     out["status"] = word_of(result.status);
     if (o.applicable) out["source"] = json::of(o.source);
@@ -90,6 +90,7 @@ std::string assessment_json(const Assessment& a) {
         out["clamp"].push_back(
             {{"stage", stage.id}, {"title", stage.title}, {"min", json::of(stage.least)}, {"max", json::of(stage.greatest)}});
     if (joint.section) out["tube"] = tube_json(s);
+    out["corrosion"] = {{"status", "not-assessed"}};
     out["assumptions"] = Json::array();
     for (const auto& taken : joint.defaults)
         out["assumptions"].push_back({{"field", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
@@ -107,10 +108,15 @@ std::optional<std::string> explanation_json(const Assessment& a, const std::stri
         out["steps"] = json::of(steps.steps());
         return json::printed(out);
     }
-    const auto* result = find_check(a, word);
-    if (result == nullptr) return std::nullopt;
-    out["check"] = check_json(a, *result);
-    out["steps"] = json::of(explain(a, *result).steps());
+    out["results"] = Json::array();
+    for (const auto& result : a.checks()) {
+        if (result.info->id != word) continue;
+        Json one;
+        one["check"] = check_json(a, result);
+        if (result.outcome.applicable) one["steps"] = json::of(explain(a, result).steps());
+        out["results"].push_back(std::move(one));
+    }
+    if (out["results"].empty()) return std::nullopt;
     return json::printed(out);
 }
 

@@ -200,18 +200,26 @@ std::optional<std::string> explanation_text(const Assessment& a, const std::stri
         derive(a.state, word, steps);
         return steps_text(steps.steps());
     }
-    const auto* result = find_check(a, word);
-    if (result == nullptr) return std::nullopt;
-    std::string out = wrapped(fmt::format("{}: {}", name_of(joint, *result), result->info->title));
-    if (!result->outcome.applicable) return out + wrapped(result->outcome.note, "not applicable: ", "  ");
-    const auto where = place_of(joint, *result);
-    out += wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4),
-                               print(result->outcome.demand, 5), print(result->outcome.resistance, 5), where.empty() ? "" : "; " + where));
-    if (result->outcome.design_factor)
-        out += fmt::format("resistance over unfactored load: {}\n", print_number(*result->outcome.design_factor, 4));
-    out += '\n';
-    out += steps_text(explain(a, *result).steps());
-    if (result->outcome.note != nullptr) out += wrapped(result->outcome.note, "OUTSIDE THE STATED RANGE: ", "  ");
+    std::string out;
+    for (const auto* result : sorted(a)) {
+        if (result->info->id != word) continue;
+        if (!out.empty()) out += '\n';
+        out += wrapped(fmt::format("{}: {}", name_of(joint, *result), result->info->title));
+        if (!result->outcome.applicable) {
+            out += wrapped(result->outcome.note, "not applicable: ", "  ");
+            continue;
+        }
+        const auto where = place_of(joint, *result);
+        out +=
+            wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4),
+                                print(result->outcome.demand, 5), print(result->outcome.resistance, 5), where.empty() ? "" : "; " + where));
+        if (result->outcome.design_factor)
+            out += fmt::format("resistance over the load without factor: {}\n", print_number(*result->outcome.design_factor, 4));
+        out += '\n';
+        out += steps_text(explain(a, *result).steps());
+        if (result->outcome.note != nullptr) out += wrapped(result->outcome.note, "NOTE: ", "  ");
+    }
+    if (out.empty()) return std::nullopt;
     return out;
 }
 

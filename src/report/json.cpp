@@ -17,6 +17,15 @@ Json of(const Value& value) {
     return out;
 }
 
+Json of(const Value& value, const Value& like) {
+    const auto printed = in_unit_of(value, like);
+    assert(std::isfinite(printed.number));
+    Json out;
+    out["value"] = printed.number;
+    out["unit"] = printed.unit.empty() ? "1" : printed.unit;
+    return out;
+}
+
 Json of(const Source& source) {
     Json out;
     out["document"] = source.document;
@@ -36,9 +45,13 @@ Json of(const std::vector<Step>& steps) {
             line["symbol"] = step.symbol;
             line[step.kind == StepKind::input ? "meaning" : "formula"] = step.formula;
             if (step.kind == StepKind::derived) line["substituted"] = step.substituted;
-            const auto printed = in_customary_unit(step.value);
-            line["value"] = printed.number;
-            line["unit"] = printed.unit.empty() ? "1" : printed.unit;
+            if (step.words.empty()) {
+                const auto printed = in_customary_unit(step.value);
+                line["value"] = printed.number;
+                line["unit"] = printed.unit.empty() ? "1" : printed.unit;
+            } else {
+                line["value"] = step.words;
+            }
         }
         out.push_back(std::move(line));
     }

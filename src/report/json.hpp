@@ -15,6 +15,8 @@ using Json = nlohmann::ordered_json;
 
 /// {"value": 13.4, "unit": "kN"}. The value must be finite; that is the assessment's promise.
 [[nodiscard]] Json of(const Value& value);
+/// The same in the unit that `like` prints in, so that the two can be compared.
+[[nodiscard]] Json of(const Value& value, const Value& like);
 [[nodiscard]] Json of(const Source& source);
 [[nodiscard]] Json of(const std::vector<Step>& steps);
 

@@ -22,7 +22,8 @@ std::string steps_text(const std::vector<Step>& steps) {
             out += fmt::format("{}{}", out.empty() ? "" : "\n", wrapped(step.formula));
             out += wrapped(source_text(step.source), "  source: ", "    ");
         } else if (step.kind == StepKind::input || step.substituted.empty()) {
-            out += wrapped(step.formula, fmt::format("  {} = {}   ", step.symbol, print(step.value, 5)), "      ");
+            out += wrapped(step.formula, fmt::format("  {} = {}   ", step.symbol, step.words.empty() ? print(step.value, 5) : step.words),
+                           "      ");
         } else {
             const auto indent = std::string(display_width(step.symbol) + 3, ' ');
             out += wrapped(step.formula, fmt::format("  {} = ", step.symbol), indent + "    ");

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "joint/random_joint.hpp"
+#include "report/assessment.hpp"
 
 #include <map>
 
@@ -97,7 +98,7 @@ TEST_SUITE("assess/properties") {
             for (std::size_t i = 0; i < scratch(0).count; ++i) {
                 const auto &a = scratch(0).results[i], &b = scratch(1).results[i];
                 if (a.outcome.applicable != b.outcome.applicable) return told(joint, a) + ": applies under one load and not under the other";
-                if (b.outcome.utilisation < a.outcome.utilisation * (1.0 - 1e-9)) return fmt::format("{}: {} falls to {}", told(joint, a), a.outcome.utilisation, b.outcome.utilisation);
+                if (b.outcome.utilisation < a.outcome.utilisation - 1e-9 * std::abs(a.outcome.utilisation)) return fmt::format("{}: {} falls to {}", told(joint, a), a.outcome.utilisation, b.outcome.utilisation);
                 if (a.static_factor && b.static_factor && *b.static_factor > *a.static_factor * (1.0 + 1e-9))
                     return fmt::format("{}: design factor {} rises to {}", told(joint, a), *a.static_factor, *b.static_factor);
             }
@@ -180,5 +181,58 @@ TEST_SUITE("assess/properties") {
             if (scratch(0).state.greatest < l.assembled_greatest || scratch(0).state.greatest < l.hot_greatest) return "the greatest force of life is below one of its stages";
             return {};
         }, 0.5);
+    }
+
+    TEST_CASE("a joint seen in a mirror comes to the same") {
+        on_random_joints("mirror", [](const RandomJoint& random, const Joint& joint) -> std::string {
+            assess(joint, scratch(0));
+            for (const bool x : {true, false}) {
+                auto other = random;
+                const std::size_t axis = x ? 0 : 1;
+                for (auto& p : other.positions) p[axis] = -p[axis];
+                const auto swapped = [](std::optional<double>& low, std::optional<double>& high) {
+                    std::swap(low, high);
+                    if (low) *low = -*low;
+                    if (high) *high = -*high;
+                };
+                for (auto* plates : {&other.head_plates, &other.nut_plates})
+                    for (auto& p : *plates) x ? swapped(p.x_min, p.x_max) : swapped(p.y_min, p.y_max);
+                if (x) swapped(other.section_x_min, other.section_x_max);
+                else other.offset_y = -other.offset_y;
+                for (auto& l : other.loads) {
+                    l.at[axis] = -l.at[axis];
+                    l.force[axis] = -l.force[axis];
+                    l.moment[1 - axis] = -l.moment[1 - axis];  // a turning vector keeps its part along the mirrored axis
+                    l.moment[2] = -l.moment[2];
+                }
+                const auto mirrored = read(other);
+                if (!mirrored) return x ? "refused in the mirror of x" : "refused in the mirror of y";
+                assess(*mirrored, scratch(1));
+                for (std::size_t i = 0; i < scratch(0).count; ++i) {
+                    const auto &a = scratch(0).results[i], &b = scratch(1).results[i];
+                    const auto apart = std::abs(a.outcome.utilisation - b.outcome.utilisation);
+                    if (a.outcome.applicable != b.outcome.applicable || apart > 1e-7 * std::abs(a.outcome.utilisation) + 1e-9)
+                        return fmt::format("{}: {} and {} in the mirror of {}", told(joint, a), a.outcome.utilisation, b.outcome.utilisation, x ? "x" : "y");
+                }
+            }
+            return {};
+        }, 0.5);
+    }
+
+    TEST_CASE("every assessment can be told in text and JSON, and every result explained") {
+        on_random_joints("report", [](const RandomJoint&, const Joint& joint) -> std::string {
+            assess(joint, scratch(0));
+            const auto text = assessment_text(scratch(0), false), json = assessment_json(scratch(0));
+            for (const char* bad : {" nan", " inf", "-nan", "-inf"})
+                if (text.find(bad) != std::string::npos) return fmt::format("the text says \"{}\"", bad);
+            for (const char* bad : {"null", ": nan", ": inf", ": -inf"})
+                if (json.find(bad) != std::string::npos) return fmt::format("the JSON says \"{}\"", bad);
+            for (const auto& r : scratch(0).checks()) {
+                if (!r.outcome.applicable) continue;
+                const auto steps = explain(scratch(0), r);
+                if (steps.steps().empty()) return told(joint, r) + " has no steps";
+            }
+            return {};
+        }, 0.05);
     }
 }

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: MIT
+#include "joint/reading.hpp"
+
+#include <set>
+
+using namespace joint_tests;
+
+namespace {
+
+/// A small strip on a box without a tube: so little clamp that the walls stand it.
+constexpr const char* open_box = R"toml(title = "Honey trailer 2.6 t: cable strip on the open rail (invented)"
+service-class = "sealed road"
+[bolt]
+size = "M6"
+class = "8.8"
+finish = "zinc electroplate, waxed"
+[tightening]
+method = "torque wrench, friction class B"
+torque = "3 N*m"
+[pattern]
+rows = 1
+columns = 2
+pitch-x = "60 mm"
+[[part]]
+kind = "washer"
+series = "ISO 7093-1"
+[[part]]
+kind = "plate"
+name = "strip"
+material = "S235, up to 16 mm"
+thickness = "4 mm"
+surface = "hot-dip galvanised"
+outline = {x-min = "-50 mm", x-max = "50 mm", y-min = "-15 mm", y-max = "15 mm"}
+[[part]]
+kind = "section"
+name = "rail"
+material = "EN AW-6082-T6 extruded, up to 5 mm"
+width = "60 mm"
+height = "40 mm"
+wall = "4 mm"
+surface = "mill finish"
+tube = {arrangement = "none"}
+[[part]]
+kind = "washer"
+series = "ISO 7093-1"
+[[load-case]]
+name = "cable pulled"
+format = "static"
+force = ["0.02 kN", "0 kN", "0.02 kN"]
+)toml";
+
+using Edits = std::vector<std::pair<std::string, std::string>>;
+
+/// One check: a joint in which it passes and the small change that makes it fail.
+struct Case {
+    const char* id;
+    const char* base;  ///< a demo file, or "open box"
+    Edits edits;
+};
+
+const std::vector<Case>& cases() {
+    static const std::string wrench = "method = \"torque wrench, friction class B\"";
+    static const std::vector<Case> list{
+        {"bolt-assembly-stress", "drawbar.toml", {{wrench, wrench + "\ntorque = \"180 N*m\""}}},
+        {"bolt-working-stress", "drawbar.toml", {{wrench, wrench + "\ntorque = \"180 N*m\""}}},
+        {"bolt-tension", "drawbar.toml", {{"\"7.65 kN\"]", "\"90 kN\"]"}}},
+        {"bolt-shear", "drawbar.toml", {{"[\"-19.13 kN\", \"0 kN\"", "[\"-400 kN\", \"0 kN\""}}},
+        {"bolt-interaction", "drawbar.toml", {{"\"7.65 kN\"]", "\"90 kN\"]"}}},
+        {"bolt-fatigue", "drawbar.toml", {{"[\"3.96 kN\", \"0 kN\", \"1.27 kN\"]", "[\"3.96 kN\", \"0 kN\", \"60 kN\"]"}}},
+        {"face-pressure", "drawbar.toml", {{"surface = \"blasted\"", "surface = \"blasted\"\nhole-diameter = \"20 mm\""}}},
+        {"thread-stripping", "drawbar.toml", {{"\"8.8\"", "\"8.8\"\nnut-class = \"5\""}, {wrench, wrench + "\nproof-utilisation = 1.0"}}},
+        {"nut-match", "drawbar.toml", {{"\"8.8\"", "\"8.8\"\nnut-class = \"6\""}}},
+        {"slip", "drawbar.toml", {{"surface = \"blasted\"", "surface = \"mill finish\""}}},
+        {"separation", "drawbar.toml", {{"\"7.65 kN\"]", "\"30 kN\"]"}}},
+        {"bearing", "suspension.toml", {{"[\"0 kN\", \"-15 kN\", \"0 kN\"]", "[\"0 kN\", \"-280 kN\", \"0 kN\"]"}}},
+        {"tear-out", "suspension.toml", {{"[\"0 kN\", \"-15 kN\", \"0 kN\"]", "[\"0 kN\", \"-380 kN\", \"0 kN\"]"}}},
+        {"net-section", "drawbar.toml", {{"[\"-19.13 kN\", \"0 kN\"", "[\"-70 kN\", \"0 kN\""}}},
+        {"block-tearing", "suspension.toml", {{"[\"0 kN\", \"-15 kN\", \"0 kN\"]", "[\"0 kN\", \"-380 kN\", \"0 kN\"]"}}},
+        {"edge-distance", "suspension.toml", {{"y-min = \"-55 mm\"", "y-min = \"-40 mm\""}}},
+        {"plate-prying", "bracket.toml", {{"thickness = \"8 mm\"", "thickness = \"2 mm\""}, {"[\"0 kN\", \"0.6 kN\", \"-2.4 kN\"]", "[\"0 kN\", \"0.6 kN\", \"24 kN\"]"}}},
+        {"ply-fatigue", "drawbar.toml", {{"[\"3.96 kN\", \"0 kN\", \"1.27 kN\"]", "[\"70 kN\", \"0 kN\", \"1.27 kN\"]"}}},
+        {"pull-through", "bracket.toml", {{"thickness = \"8 mm\"", "thickness = \"1.5 mm\""}, {"[\"0 kN\", \"0.6 kN\", \"-2.4 kN\"]", "[\"0 kN\", \"0.6 kN\", \"80 kN\"]"}}},
+        {"tube-yield", "suspension.toml", {{"stock = \"steel 28 x 4\"", "stock = \"steel 22 x 2\""}}},
+        // No tube of the stock is thin enough to buckle: the shop's own, laid over the table, is.
+        {"tube-buckling", "suspension.toml", {{"material = \"E355+N precision tube\", stock = \"steel 28 x 4\"", "material = \"EN AW-6060-T6 drawn tube, up to 20 mm\", stock = \"thin 60 x 0.5\""}, {"pitch-y = \"44 mm\"", "pitch-y = \"30 mm\""}}},
+        {"tube-end-pressure", "suspension.toml", {{"stock = \"steel 28 x 4\"", "stock = \"steel 28 x 3\""}}},
+        {"tube-overlap", "drawbar.toml", {{"material = \"E355+N precision tube\"", "material = \"E355+N precision tube\", stock = \"steel 42 x 5\""}}},
+        {"wall-closing", "drawbar.toml", {{"height-tolerance = \"0.2 mm\"", "height-tolerance = \"0.4 mm\""}}},
+        {"tube-share", "suspension.toml", {{"height-tolerance = \"0.2 mm\"", "height-tolerance = \"0.4 mm\""}}},
+        {"tube-squareness", "suspension.toml", {{"stock = \"steel 28 x 4\"", "stock = \"steel 28 x 4\", squareness = \"0.1 mm\""}}},
+        {"section-crush", "open box", {{"\"3 N*m\"", "\"9 N*m\""}}},
+        {"wall-pull", "drawbar.toml", {{"\"7.65 kN\"]", "\"25 kN\"]"}}},
+        {"layer-pressure", "bracket.toml", {{"material = \"jointing compound\"", "material = \"nylon gasket\""}}},
+        {"layer-temperature", "bracket.toml", {{"hottest = \"55 degC\"", "hottest = \"85 degC\""}}},
+        {"protrusion", "drawbar.toml", {{"size = \"M16\"", "size = \"M16\"\nlength = \"132 mm\""}}},
+        {"free-thread", "drawbar.toml", {{"size = \"M16\"", "size = \"M16\"\nlength = \"155 mm\""}}},
+    };
+    return list;
+}
+
+/// The built-in tables with what a shop of our demo might lay over them.
+const Tables& shop_tables() {
+    static const Tables tables = [] {
+        Tables own = built_in();
+        auto thin = *own.of<StockTube>().find("aluminium 42 x 6");
+        thin.name = "thin 60 x 0.5";
+        thin.outside_diameter = mm(60);
+        thin.wall = mm(0.5);
+        std::get<Table<StockTube>>(own.all).rows.push_back(thin);
+        return own;
+    }();
+    return tables;
+}
+
+std::unique_ptr<Assessment> assessment_of(const std::string& text, std::optional<Joint>& joint) {
+    Diagnostics diagnostics;
+    joint = read_joint(text, "case.toml", shop_tables(), diagnostics);
+    if (!joint) throw std::runtime_error(diagnostics.text());
+    return assessed(*joint);
+}
+
+}  // namespace
+
+TEST_SUITE("assess/checks") {
+    TEST_CASE("every check passes in one joint and fails in the same joint after a small change") {
+        for (const auto& each : cases()) {
+            INFO(std::string(each.id));
+            const auto text = std::string(each.base) == "open box" ? std::string(open_box) : demo(each.base);
+            std::optional<Joint> good, bad;
+            const auto before = assessment_of(text, good);
+            const auto* passes = find_check(*before, each.id);
+            REQUIRE(passes != nullptr);
+            CHECK(passes->status == Status::pass);
+            CHECK(passes->outcome.utilisation > 0);
+            auto changed = text;
+            for (const auto& [what, with] : each.edits) changed = edited(changed, what, with);
+            const auto after = assessment_of(changed, bad);
+            const auto* fails = find_check(*after, each.id);
+            REQUIRE(fails != nullptr);
+            INFO("before ", passes->outcome.utilisation, ", after ", fails->outcome.utilisation);
+            CHECK(fails->status == Status::fail);
+            CHECK(fails->outcome.utilisation > passes->outcome.utilisation);
+            CHECK_FALSE(after->passes);
+            CHECK(unsound(*before) == "");
+            CHECK(unsound(*after) == "");
+        }
+    }
+
+    TEST_CASE("no check is without such a pair, and none is named that does not exist") {
+        std::set<std::string> covered, known;
+        for (const auto& each : cases()) CHECK_MESSAGE(covered.insert(each.id).second, each.id, " stands twice");
+        for (const auto* info : all_checks()) {
+            CHECK_MESSAGE(known.insert(std::string(info->id)).second, info->id, " is the id of two checks");
+            CHECK_MESSAGE(covered.contains(std::string(info->id)), info->id, " has no joint that fails it");
+        }
+        for (const auto& id : covered) CHECK_MESSAGE(known.contains(id), id, " is no check");
+    }
+
+    TEST_CASE("every check has a kebab-case id and a title") {
+        for (const auto* info : all_checks()) {
+            INFO(std::string(info->id));
+            CHECK(info->id.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == std::string_view::npos);
+            CHECK_FALSE(info->title.empty());
+        }
+    }
+
+    TEST_CASE("the demo joints pass") {
+        for (const auto& name : demo_names()) {
+            CAPTURE(name);
+            std::optional<Joint> joint;
+            const auto assessment = assessment_of(demo(name), joint);
+            CHECK(assessment->passes);
+            CHECK(unsound(*assessment) == "");
+            bool is_static = false, is_dynamic = false, has_cycles = false;
+            for (const auto& l : joint->load_cases) {
+                is_static = is_static || l.format == LoadFormat::static_load;
+                is_dynamic = is_dynamic || l.format == LoadFormat::dynamic_load;
+                has_cycles = has_cycles || l.cycles;
+            }
+            CHECK(is_static);
+            CHECK(is_dynamic);
+            CHECK(has_cycles);
+        }
+    }
+}
