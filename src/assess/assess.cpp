@@ -94,8 +94,7 @@ void assess(const Joint& joint, Assessment& a) {
             ++a.count;
         }
     });
-    for (const auto turning : a.state.turning)
-        if (&turning < a.state.turning.data() + joint.load_cases.size()) a.passes = a.passes && turning != Turning::impossible;
+    for (std::size_t i = 0; i < joint.load_cases.size(); ++i) a.passes = a.passes && a.state.turning[i] != Turning::impossible;
     a.governing = 0;
     for (std::size_t i = 1; i < a.count; ++i)
         if (a.results[i].outcome.applicable &&

@@ -172,32 +172,13 @@ struct WallPull {
     }
 };
 
-/// Stress of the whole rail at a line of bolts, from the whole load: behind the last bolt the rail alone carries it.
+/// Stress of the rail's section at the line of bolts at x, from the whole load.
 template <class Steps>
-[[nodiscard]] HollowSection::Answer rail_stress(const State& s, int load_case, Steps&& steps) {
+[[nodiscard]] HollowSection::Answer rail_stress_at(const State& s, const LoadCase& l, Length x, Length hole, Steps&& steps) {
     const auto& joint = *s.joint;
     const auto& section = *joint.section;
-    const auto& l = s.load_case(load_case);
-    const Ply* wall = nullptr;
-    for (const auto& ply : joint.plies)
-        if (ply.role == PlyRole::near_wall) wall = &ply;
-    auto low = joint.positions.front().x, high = low;
-    for (const auto& p : joint.positions) {
-        low = min(low, p.x);
-        high = max(high, p.x);
-    }
-    // The rail carries the load away on the side where it runs on; where both do, on the worse.
-    const bool runs_low = wall->outline.x_min <= -far_away, runs_high = wall->outline.x_max >= far_away;
-    const auto bending_at = [&](Length x) {
-        const Length centre = -section.height / 2.0;
-        return l.moment_y + (l.at_z - centre) * l.force_x - (l.at_x - x) * l.force_z;
-    };
-    const auto sideways_at = [&](Length x) { return l.moment_z + (l.at_x - x) * l.force_y - (l.at_y - section.offset_y) * l.force_x; };
-    const bool take_low =
-        runs_low == runs_high ? abs(bending_at(low)) + abs(sideways_at(low)) >= abs(bending_at(high)) + abs(sideways_at(high)) : runs_low;
-    const Length line = take_low ? low : high;
     int side_by_side = 0;
-    for (const auto& p : joint.positions) side_by_side += abs(p.x - line) < wall->hole_diameter ? 1 : 0;
+    for (const auto& p : joint.positions) side_by_side += abs(p.x - x) < hole ? 1 : 0;
     steps.heading("Load on the rail at its last line of bolts",
                   Source{"statics of the whole load about the rail's centre line", "", "", Basis::practice});
     FAYWRIGHT_STATED(F_x, "load along x", l.force_x);
@@ -205,7 +186,7 @@ template <class Steps>
     FAYWRIGHT_STATED(F_z, "load along z", l.force_z);
     FAYWRIGHT_STATED(m_y, "moment of the load about y", l.moment_y);
     FAYWRIGHT_STATED(m_z, "moment of the load about z", l.moment_z);
-    FAYWRIGHT_STATED(a_x, "from the bolt line to the load, along x", l.at_x - line);
+    FAYWRIGHT_STATED(a_x, "from the bolt line to the load, along x", l.at_x - x);
     FAYWRIGHT_STATED(a_y, "from the rail's centre line to the load, along y", l.at_y - section.offset_y);
     FAYWRIGHT_STATED(a_z, "from the rail's centre line to the load, along z", l.at_z + section.height / 2.0);
     FAYWRIGHT_STEP(N, abs(F_x));
@@ -215,15 +196,34 @@ template <class Steps>
                              .height = section.height,
                              .wall = section.wall,
                              .web = section.web,
-                             .hole_diameter = wall->hole_diameter,
+                             .hole_diameter = hole,
                              .holes = static_cast<double>(side_by_side),
                              .axial = N,
                              .bending_y = M_y,
                              .bending_z = M_z};
-    if (HollowSection::refusal(in) != nullptr)
-        in.holes = 0.95 * static_cast<double>((section.width - 2.0 * section.web) / wall->hole_diameter);
+    if (HollowSection::refusal(in) != nullptr) in.holes = 0.95 * static_cast<double>((section.width - 2.0 * section.web) / hole);
     steps.heading(HollowSection::formula.title, HollowSection::formula.source);
     return HollowSection::compute(in, steps);
+}
+
+/// Behind the last bolt the rail alone carries the load: on the side where it runs on, or on the worse where both or neither do.
+template <class Steps>
+[[nodiscard]] HollowSection::Answer rail_stress(const State& s, int load_case, Steps&& steps) {
+    const auto& joint = *s.joint;
+    const auto& l = s.load_case(load_case);
+    const Ply* wall = nullptr;
+    for (const auto& ply : joint.plies)
+        if (ply.role == PlyRole::near_wall) wall = &ply;
+    auto low = joint.positions.front().x, high = low;
+    for (const auto& p : joint.positions) {
+        low = min(low, p.x);
+        high = max(high, p.x);
+    }
+    const bool runs_low = wall->outline.x_min <= -far_away, runs_high = wall->outline.x_max >= far_away;
+    const bool take_low = runs_low == runs_high ? rail_stress_at(s, l, low, wall->hole_diameter, NoSteps{}).stress >=
+                                                      rail_stress_at(s, l, high, wall->hole_diameter, NoSteps{}).stress
+                                                : runs_low;
+    return rail_stress_at(s, l, take_low ? low : high, wall->hole_diameter, steps);
 }
 
 struct RailBending {

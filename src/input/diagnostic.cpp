@@ -82,7 +82,9 @@ std::string Diagnostics::text() const {
     const auto all = sorted();
     for (std::size_t i = 0; i < std::min(all.size(), most_shown); ++i) {
         const auto& d = all[i];
-        out += fmt::format("{}:{}:{}: error: {}\n", file_of(d.at), d.at.line, d.at.column, d.message);
+        // What has no text to point into, as the command line, is told without line and column.
+        out += texts_.contains(file_of(d.at)) ? fmt::format("{}:{}:{}: error: {}\n", file_of(d.at), d.at.line, d.at.column, d.message)
+                                              : fmt::format("{}: error: {}\n", file_of(d.at), d.message);
         excerpt(d.at, d.label, '^');
         for (const auto& [place, label] : d.others) {
             if (file_of(place) != file_of(d.at)) out += fmt::format("  in {}:{}:{}\n", file_of(place), place.line, place.column);

@@ -111,21 +111,19 @@ void read_number(const Node& node, const Path& path, T& to, const Range<T>* rang
             }
             value = node.number;
         } else {
-            constexpr auto dimension = dimension_of<T>;
-            context.diagnostics.error({"unit.missing",
-                                       fmt::format("{} is {}, which has no unit; {} is wanted, for example \"{}\"", path.text(),
-                                                   print_number(node.number, 6), dimension_name(dimension), dimension_example(dimension)),
-                                       node.at,
-                                       "write it in quotes, with its unit",
-                                       {},
-                                       ""});
+            context.diagnostics.error(
+                {"unit.missing",
+                 fmt::format("{} is {}, which has no unit; {}", path.text(), print_number(node.number, 6), wanted_phrase(dimension_of<T>)),
+                 node.at,
+                 "write it in quotes, with its unit",
+                 {},
+                 ""});
             return;
         }
     } else {
         constexpr auto dimension = dimension_of<T>;
-        const auto wanted = dimension.is_ratio()
-                                ? std::string("a plain number")
-                                : fmt::format("{} in quotes, for example \"{}\",", dimension_name(dimension), dimension_example(dimension));
+        const auto wanted =
+            dimension.is_ratio() ? std::string("a plain number") : fmt::format("text such as \"{}\"", dimension_example(dimension));
         wrong_kind(node, path, wanted, context);
         return;
     }

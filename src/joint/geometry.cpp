@@ -136,6 +136,21 @@ struct Geometry {
             if (washer && washer->inside_diameter < b.thread.diameter) error("geometry.washer", "a washer does not pass the bolt", "part");
     }
 
+    /// A single bolt turns about itself: nothing holds a moment in its plane.
+    void moments() {
+        if (joint.positions.size() != 1) return;
+        const auto& bolt = joint.positions.front();
+        for (std::size_t i = 0; i < joint.load_cases.size(); ++i) {
+            const auto& l = joint.load_cases[i];
+            const Moment turning = l.moment_z + (l.at_x - bolt.x) * l.force_y - (l.at_y - bolt.y) * l.force_x;
+            if (abs(turning) > Nm(1e-6))
+                error("geometry.moment",
+                      fmt::format("load case \"{}\" turns a single bolt with {}, which it cannot take", l.name, print(Value(turning))),
+                      fmt::format("load-case[{}]", i), "", {{"pattern", "the pattern is given here"}},
+                      "let the force pass through the bolt, or add a bolt");
+        }
+    }
+
 private:
     [[nodiscard]] int wall_index() const {
         for (std::size_t i = 0; i < joint.plies.size(); ++i)
@@ -151,6 +166,7 @@ void check_geometry(const Joint& joint, const Node& root, Diagnostics& diagnosti
     geometry.holes();
     geometry.section();
     geometry.bolt();
+    geometry.moments();
 }
 
 }  // namespace faywright

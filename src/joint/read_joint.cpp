@@ -25,7 +25,10 @@ std::optional<Joint> read_joint(const std::string& text, const std::string& file
     JointFile written;
     std::vector<DefaultTaken> defaults;
     read_node(*root, Path{}, written, ReadContext{diagnostics, &defaults});
-    if (diagnostics.count() != before) return std::nullopt;
+    if (diagnostics.count() != before) {
+        report_names(written, *root, tables, diagnostics);
+        return std::nullopt;
+    }
     auto joint = resolve(written, *root, tables, std::move(defaults), diagnostics);
     if (!joint) return std::nullopt;
     check_geometry(*joint, *root, diagnostics);

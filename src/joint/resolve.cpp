@@ -537,4 +537,30 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
     return std::move(r.joint);
 }
 
+void report_names(const JointFile& file, const Node& root, const Tables& tables, Diagnostics& diagnostics) {
+    Resolver r{file, root, tables, diagnostics, {}};
+    const auto known = [&]<class Record>(std::type_identity<Record>, const std::string& name, const std::string& path) {
+        if (!name.empty()) static_cast<void>(r.look_up<Record>(name, path));
+    };
+    known(std::type_identity<ServiceClass>{}, file.service_class, "service-class");
+    known(std::type_identity<Thread>{}, file.bolt.size, "bolt.size");
+    known(std::type_identity<Finish>{}, file.bolt.finish, "bolt.finish");
+    known(std::type_identity<TighteningMethod>{}, file.tightening.method, "tightening.method");
+    for (std::size_t i = 0; i < file.parts.size(); ++i) {
+        const auto path = fmt::format("part[{}]", i);
+        const auto metal = [&](const std::string& name) {
+            if (!name.empty()) static_cast<void>(r.material(name, std::nullopt, path + ".material"));
+        };
+        if (const auto* plate = std::get_if<PlateFile>(&file.parts[i])) {
+            metal(plate->material);
+            known(std::type_identity<Surface>{}, plate->surface, path + ".surface");
+        } else if (const auto* layer = std::get_if<LayerFile>(&file.parts[i])) {
+            known(std::type_identity<LayerMaterial>{}, layer->material, path + ".material");
+        } else if (const auto* section = std::get_if<SectionFile>(&file.parts[i])) {
+            metal(section->material);
+            known(std::type_identity<Surface>{}, section->surface, path + ".surface");
+        }
+    }
+}
+
 }  // namespace faywright

@@ -209,12 +209,6 @@ std::string shown(std::string_view text) {
     return result;
 }
 
-std::string wanted_phrase(const Dimension& wanted) {
-    const auto name = dimension_name(wanted);
-    const bool vowel = name.find_first_of("aeiou") == 0;
-    return fmt::format("a{} {} is wanted, for example \"{}\"", vowel ? "n" : "", name, dimension_example(wanted));
-}
-
 }  // namespace
 
 std::string_view dimension_name(const Dimension& dimension) {
@@ -227,6 +221,12 @@ std::string_view dimension_example(const Dimension& dimension) {
     for (const auto& known : known_dimensions)
         if (known.dimension == dimension) return known.example;
     return "";
+}
+
+std::string wanted_phrase(const Dimension& wanted) {
+    const auto name = dimension_name(wanted);
+    const bool vowel = name.find_first_of("aeiou") == 0;
+    return fmt::format("a{} {} is wanted, for example \"{}\"", vowel ? "n" : "", name, dimension_example(wanted));
 }
 
 tl::expected<Value, std::string> read_value(std::string_view text, const Dimension& wanted) {

@@ -34,6 +34,9 @@ struct Printed {
 /// "16 mm", "70 kN", ...: what a person could have typed.
 [[nodiscard]] std::string_view dimension_example(const Dimension& dimension);
 
+/// "a length is wanted, for example \"16 mm\"".
+[[nodiscard]] std::string wanted_phrase(const Dimension& wanted);
+
 /// Reads "16 mm", "63 lbf*ft", "-15 K", "20 degC" as a value of the wanted dimension.
 /// The error is a phrase: what was found and what would be accepted.
 [[nodiscard]] tl::expected<Value, std::string> read_value(std::string_view text, const Dimension& wanted);

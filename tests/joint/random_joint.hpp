@@ -130,6 +130,7 @@ struct RandomJoint {
         for (std::size_t i = 0; i < loads.size(); ++i) {
             const auto& l = loads[i];
             out += fmt::format("[[load-case]]\nname = \"case {}\"\nformat = \"{}\"\n", i + 1, l.is_static ? "static" : "dynamic");
+            // A dynamic case wants its factor, a static one refuses it.
             if (!l.is_static) out += fmt::format("load-factor = {:.9g}\n", l.load_factor);
             const auto three = [&out](const char* key, const std::array<double, 3>& v, const char* unit) {
                 out += fmt::format("{} = [\"{:.17g} {}\", \"{:.17g} {}\", \"{:.17g} {}\"]\n", key, v[0], unit, v[1], unit, v[2], unit);
@@ -200,7 +201,8 @@ inline std::vector<std::string> partners(const std::string& surface) {
     return list;
 }
 
-inline RandomLoad load(double most_per_bolt, int bolts) {
+/// `x`: of the first bolt.
+inline RandomLoad load(double most_per_bolt, int bolts, double x) {
     RandomLoad l;
     l.is_static = chance(50);
     if (!l.is_static) l.load_factor = one_of(std::vector<double>{1.0, 1.0, 1.35, 1.5, 2.0});
@@ -208,7 +210,8 @@ inline RandomLoad load(double most_per_bolt, int bolts) {
     for (auto& f : l.force) f = chance(60) ? most * about_zero(1000) / 1000.0 : 0.0;
     for (auto& x : l.at) x = chance(40) ? about_zero(300) : 0.0;
     for (auto& m : l.moment) m = chance(20) && bolts > 1 ? most * 0.05 * about_zero(1000) / 1000.0 : 0.0;
-    if (bolts == 1 && !chance(5)) l.at = {};  // or it turns about its only bolt
+    // A single bolt holds no moment in its plane, which the reader refuses; now and then one is asked of it all the same.
+    if (bolts == 1 && !chance(5)) l.at = {x, 0.0, l.at[2]};
     if (!l.is_static && chance(40)) {
         l.cycles = one_of(std::vector<double>{1e4, 2e5, 2e6, 1e7, 1e9});
         l.reverses = chance(70);
@@ -409,7 +412,7 @@ inline RandomJoint joint() {
     // From idle to hopeless.
     const double most_per_bolt = d * d * (careful ? one_of(std::vector<double>{0.0002, 0.0005, 0.001, 0.003}) : one_of(std::vector<double>{0.001, 0.01, 0.03, 0.1, 0.3}));
     const int cases = whole(1, careful ? 3 : 5);
-    for (int i = 0; i < cases; ++i) j.loads.push_back(load(most_per_bolt, static_cast<int>(bolts.size())));
+    for (int i = 0; i < cases; ++i) j.loads.push_back(load(most_per_bolt, static_cast<int>(bolts.size()), bolts.front()[0]));
     if (chance(20)) {
         const auto number = [](double value) { return fmt::format("{:.4g}", value); };
         if (chance(40)) j.put("slip-factor", number(whole(0, 60) / 100.0));

@@ -117,7 +117,7 @@ inline std::string difference(const Assessment& a, const Assessment& b) {
         if (a.clamp[i].least != b.clamp[i].least || a.clamp[i].greatest != b.clamp[i].greatest) return "clamp " + std::string(a.clamp[i].id);
     if (a.state.torque != b.state.torque) return "torque";
     const auto &t = a.state.tube, &u = b.state.tube;
-    if (t.present != u.present || t.fits != u.fits || (t.present && (t.stock != u.stock || t.chosen != u.chosen || t.length != u.length))) return "tube";
+    if (t.present != u.present || t.fits != u.fits || (t.present && (t.stock->name != u.stock->name || t.chosen != u.chosen || t.length != u.length))) return "tube";
     return {};
 }
 

@@ -46,17 +46,23 @@ private:
     double sum() {
         double value = product();
         for (;;) {
-            if (take("+")) value += product();
-            else if (take("-")) value -= product();
-            else return value;
+            if (take("+"))
+                value += product();
+            else if (take("-"))
+                value -= product();
+            else
+                return value;
         }
     }
     double product() {
         double value = signed_power();
         for (;;) {
-            if (take("*") || take("\u00b7")) value *= signed_power();
-            else if (take("/")) value /= signed_power();
-            else return value;
+            if (take("*") || take("\u00b7"))
+                value *= signed_power();
+            else if (take("/"))
+                value /= signed_power();
+            else
+                return value;
         }
     }
     double signed_power() {
@@ -64,9 +70,12 @@ private:
         if (take("+")) return signed_power();
         double value = primary();
         for (;;) {
-            if (take("\u00b2")) value = value * value;
-            else if (take("\u00b3")) value = value * value * value;
-            else return value;
+            if (take("\u00b2"))
+                value = value * value;
+            else if (take("\u00b3"))
+                value = value * value * value;
+            else
+                return value;
         }
     }
 
@@ -121,8 +130,9 @@ private:
     }
 
     static std::optional<double> unit_factor(const std::string& unit) {
-        static const std::map<std::string, double> factors{{"m", 1}, {"metre", 1}, {"mm", 1e-3}, {"um", 1e-6}, {"mm2", 1e-6}, {"mm3", 1e-9}, {"N", 1},
-                                                           {"newton", 1}, {"kN", 1e3}, {"MPa", 1e6}, {"GPa", 1e9}, {"Nm", 1}, {"K", 1}, {"kelvin", 1}};
+        static const std::map<std::string, double> factors{{"m", 1},      {"metre", 1}, {"mm", 1e-3},  {"um", 1e-6}, {"mm2", 1e-6},
+                                                           {"mm3", 1e-9}, {"N", 1},     {"newton", 1}, {"kN", 1e3},  {"MPa", 1e6},
+                                                           {"GPa", 1e9},  {"Nm", 1},    {"K", 1},      {"kelvin", 1}};
         const auto found = factors.find(unit);
         return found == factors.end() ? std::nullopt : std::optional(found->second);
     }

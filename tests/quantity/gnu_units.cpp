@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <sys/wait.h>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -13,7 +14,6 @@
 #include <regex>
 #include <sstream>
 #include <string>
-#include <sys/wait.h>
 #include <vector>
 
 /// Conversions held against GNU units (Debian package `units`), which carries its own definitions.
@@ -58,17 +58,36 @@ struct Family {
 /// Every symbol of our reader, and how GNU units spells it.
 const std::vector<Family>& families() {
     static const std::vector<Family> all{
-        {dimension_of<Length>, "m",
-         {{"m", "m"}, {"mm", "mm"}, {"cm", "cm"}, {"um", "um"}, {"\u00b5m", "micrometer"}, {"\u03bcm", "micrometer"}, {"nm", "nm"}, {"km", "km"},
-          {"in", "in"}, {"ft", "ft"}}},
+        {dimension_of<Length>,
+         "m",
+         {{"m", "m"},
+          {"mm", "mm"},
+          {"cm", "cm"},
+          {"um", "um"},
+          {"\u00b5m", "micrometer"},
+          {"\u03bcm", "micrometer"},
+          {"nm", "nm"},
+          {"km", "km"},
+          {"in", "in"},
+          {"ft", "ft"}}},
         {dimension_of<Force>, "N", {{"N", "N"}, {"kN", "kN"}, {"MN", "MN"}, {"lbf", "lbf"}, {"kip", "1000 lbf"}, {"kgf", "kgf"}}},
         {dimension_of<Moment>, "N m", {{"Nm", "N m"}, {"kNm", "kN m"}, {"Nmm", "N mm"}}},
-        {dimension_of<Stress>, "Pa",
+        {dimension_of<Stress>,
+         "Pa",
          {{"Pa", "Pa"}, {"kPa", "kPa"}, {"MPa", "MPa"}, {"GPa", "GPa"}, {"bar", "bar"}, {"psi", "psi"}, {"ksi", "1000 psi"}}},
         {dimension_of<Mass>, "kg", {{"kg", "kg"}, {"g", "g"}, {"t", "tonne"}, {"lb", "lb"}}},
-        {dimension_of<Duration>, "s",
-         {{"s", "s"}, {"min", "minute"}, {"h", "hour"}, {"hours", "hour"}, {"day", "day"}, {"days", "day"}, {"week", "week"}, {"weeks", "week"},
-          {"year", "julianyear"}, {"years", "julianyear"}}},
+        {dimension_of<Duration>,
+         "s",
+         {{"s", "s"},
+          {"min", "minute"},
+          {"h", "hour"},
+          {"hours", "hour"},
+          {"day", "day"},
+          {"days", "day"},
+          {"week", "week"},
+          {"weeks", "week"},
+          {"year", "julianyear"},
+          {"years", "julianyear"}}},
         {dimension_of<TemperatureDifference>, "K", {{"K", "K"}}},
         {dimension_of<Angle>, "radian", {{"rad", "radian"}, {"mrad", "milliradian"}, {"deg", "degree"}, {"\u00b0", "degree"}}},
         {dimension_of<double>, "1", {{"%", "percent"}, {"1", "1"}}},
@@ -85,9 +104,18 @@ const std::vector<Symbol>& scales() {
 /// Products as people write them.
 const std::vector<Family>& products() {
     static const std::vector<Family> all{
-        {dimension_of<Moment>, "N m",
-         {{"N*m", "N m"}, {"N.m", "N m"}, {"lbf*ft", "lbf ft"}, {"lbf*in", "lbf in"}, {"kip*ft", "1000 lbf ft"}, {"kN*mm", "kN mm"}, {"kgf*m", "kgf m"}}},
-        {dimension_of<Stress>, "Pa", {{"N/mm2", "N/mm^2"}, {"N/mm^2", "N/mm^2"}, {"kN/cm2", "kN/cm^2"}, {"kgf/cm2", "kgf/cm^2"}, {"lbf/in2", "lbf/in^2"}}},
+        {dimension_of<Moment>,
+         "N m",
+         {{"N*m", "N m"},
+          {"N.m", "N m"},
+          {"lbf*ft", "lbf ft"},
+          {"lbf*in", "lbf in"},
+          {"kip*ft", "1000 lbf ft"},
+          {"kN*mm", "kN mm"},
+          {"kgf*m", "kgf m"}}},
+        {dimension_of<Stress>,
+         "Pa",
+         {{"N/mm2", "N/mm^2"}, {"N/mm^2", "N/mm^2"}, {"kN/cm2", "kN/cm^2"}, {"kgf/cm2", "kgf/cm^2"}, {"lbf/in2", "lbf/in^2"}}},
         {dimension_of<Stiffness>, "N/m", {{"kN/mm", "kN/mm"}, {"N/mm", "N/mm"}, {"lbf/in", "lbf/in"}, {"kip/in", "1000 lbf/in"}}},
         {dimension_of<Resilience>, "m/N", {{"um/kN", "um/kN"}, {"mm/N", "mm/N"}, {"in/lbf", "in/lbf"}}},
         {dimension_of<Density>, "kg/m^3", {{"kg/m3", "kg/m^3"}, {"g/cm3", "g/cm^3"}, {"t/m3", "tonne/m^3"}, {"lb/ft3", "lb/ft^3"}}},
@@ -157,7 +185,8 @@ TEST_SUITE("quantity/gnu_units") {
         for (const auto& scale : scales()) checked.push_back(scale.ours);
         // The source writes the three letters outside ASCII as escapes.
         const auto plain = [](std::string text) {
-            for (const auto& [escape, letter] : {std::pair<std::string, std::string>{"\\u00b5", "\u00b5"}, {"\\u03bc", "\u03bc"}, {"\\u00b0", "\u00b0"}})
+            for (const auto& [escape, letter] :
+                 {std::pair<std::string, std::string>{"\\u00b5", "\u00b5"}, {"\\u03bc", "\u03bc"}, {"\\u00b0", "\u00b0"}})
                 if (const auto at = text.find(escape); at != std::string::npos) text.replace(at, escape.size(), letter);
             return text;
         };

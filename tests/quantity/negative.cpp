@@ -14,38 +14,52 @@ using namespace faywright;
 namespace {
 
 template <class A, class B>
-concept Adds = requires(A a, B b) { a + b; };
+concept Adds = requires(A a, B b) {
+    a + b;
+};
 template <class A, class B>
-concept Subtracts = requires(A a, B b) { a - b; };
+concept Subtracts = requires(A a, B b) {
+    a - b;
+};
 template <class A, class B>
 concept Compares = requires(A a, B b) {
     a < b;
     a == b;
 };
 template <class A, class B>
-concept Multiplies = requires(A a, B b) { a * b; };
+concept Multiplies = requires(A a, B b) {
+    a* b;
+};
 template <class A, class B, class Result>
 concept MultipliesTo = requires(A a, B b) {
-    { a * b } -> std::same_as<Result>;
+    { a* b } -> std::same_as<Result>;
 };
 template <class A, class B, class Result>
 concept DividesTo = requires(A a, B b) {
     { a / b } -> std::same_as<Result>;
 };
 template <class Q>
-concept HasMillimetres = requires(Q q) { in_mm(q); };
+concept HasMillimetres = requires(Q q) {
+    in_mm(q);
+};
 template <class Q>
-concept IsMadeFromText = requires { Q("16 mm"); };
+concept IsMadeFromText = requires {
+    Q("16 mm");
+};
 template <class Q>
-concept Printable = requires(Q q) { Value(q); };
+concept Printable = requires(Q q) {
+    Value(q);
+};
 
 template <class Q>
-constexpr bool is_closed_to_numbers = !std::convertible_to<double, Q> && !std::constructible_from<Q, double> && !std::convertible_to<Q, double> &&
-                                      !std::is_assignable_v<Q&, double> && !Adds<Q, double> && !Adds<double, Q> && !Compares<Q, double>;
+constexpr bool is_closed_to_numbers =
+    !std::convertible_to<double, Q> && !std::constructible_from<Q, double> && !std::convertible_to<Q, double> &&
+    !std::is_assignable_v<Q&, double> && !Adds<Q, double> && !Adds<double, Q> && !Compares<Q, double>;
 
 template <class Q>
-constexpr bool is_a_bare_double_in_store = sizeof(Q) == sizeof(double) && alignof(Q) == alignof(double) && std::is_standard_layout_v<Q> &&
-                                           std::is_trivially_destructible_v<Q> && std::is_nothrow_destructible_v<Q> && std::default_initializable<Q>;
+constexpr bool is_a_bare_double_in_store =
+    sizeof(Q) == sizeof(double) && alignof(Q) == alignof(double) &&
+    std::is_standard_layout_v<Q>&& std::is_trivially_destructible_v<Q>&& std::is_nothrow_destructible_v<Q>&& std::default_initializable<Q>;
 
 }  // namespace
 

@@ -316,7 +316,8 @@ Node parsed(const char* toml) {
 
 class Samples {
 public:
-    Samples(const Calculator& calculator, const Node& middle, unsigned seed) : fields_(calculator.fields()), middle_(middle), random_(seed) {}
+    Samples(const Calculator& calculator, const Node& middle, unsigned seed)
+        : fields_(calculator.fields()), middle_(middle), random_(seed) {}
 
     /// Every number moved away from the middle by a factor, words and switches by lot. What may be absent is all there, all
     /// left out, or left out by lot: a tube, for one, is given whole or not at all.
@@ -345,7 +346,8 @@ public:
         for (auto& entry : node.entries)
             for (const auto& field : fields_) {
                 const auto to = field.accepted.find(" to ");
-                if (field.key != entry.key || to == std::string::npos || field.kind == "word" || entry.value.kind == Node::Kind::array) continue;
+                if (field.key != entry.key || to == std::string::npos || field.kind == "word" || entry.value.kind == Node::Kind::array)
+                    continue;
                 const auto least = split(field.accepted.substr(0, to)), most = split(field.accepted.substr(to + 4));
                 entry.value = within(field, least, most);
             }
@@ -404,12 +406,13 @@ private:
     }
     Node within(const FieldHelp& field, const Amount& least, const Amount& most) {
         if (field.kind == "whole number")
-            return number(std::uniform_int_distribution<int>(static_cast<int>(least.first), static_cast<int>(std::min(most.first, least.first + 6)))(random_));
+            return number(std::uniform_int_distribution<int>(static_cast<int>(least.first),
+                                                             static_cast<int>(std::min(most.first, least.first + 6)))(random_));
         const auto of = [&](const Amount& amount) {
             if (amount.second.empty()) return amount.first;
             for (const auto& dimension :
-                 {dimension_of<Length>, dimension_of<Area>, dimension_of<Force>, dimension_of<Moment>, dimension_of<Stress>, dimension_of<Stiffness>,
-                  dimension_of<Resilience>, dimension_of<TemperatureDifference>, dimension_of<Expansion>})
+                 {dimension_of<Length>, dimension_of<Area>, dimension_of<Force>, dimension_of<Moment>, dimension_of<Stress>,
+                  dimension_of<Stiffness>, dimension_of<Resilience>, dimension_of<TemperatureDifference>, dimension_of<Expansion>})
                 if (const auto read = read_value(fmt::format("{:.17g}{}", amount.first, amount.second), dimension)) return read->si();
             FAIL("help states a bound in an unknown unit: " << amount.second);
             return 0.0;
@@ -417,10 +420,11 @@ private:
         const double from = of(least), to = of(most);
         const double si = from > 0 ? from * std::pow(to / from, share()) : from + share() * (to - from);
         if (least.second.empty()) return number(si);
-        const std::pair<Dimension, const char*> spellings[]{
-            {dimension_of<Length>, "m"},   {dimension_of<Area>, "m2"},        {dimension_of<Force>, "N"},      {dimension_of<Moment>, "Nm"},
-            {dimension_of<Stress>, "Pa"},  {dimension_of<Stiffness>, "N/m"},  {dimension_of<Resilience>, "m/N"}, {dimension_of<TemperatureDifference>, "K"},
-            {dimension_of<Expansion>, "1/K"}};
+        const std::pair<Dimension, const char*> spellings[]{{dimension_of<Length>, "m"},       {dimension_of<Area>, "m2"},
+                                                            {dimension_of<Force>, "N"},        {dimension_of<Moment>, "Nm"},
+                                                            {dimension_of<Stress>, "Pa"},      {dimension_of<Stiffness>, "N/m"},
+                                                            {dimension_of<Resilience>, "m/N"}, {dimension_of<TemperatureDifference>, "K"},
+                                                            {dimension_of<Expansion>, "1/K"}};
         for (const auto& [dimension, unit] : spellings)
             if (read_value(fmt::format("1{}", least.second), dimension)) return text(fmt::format("{:.17g} {}", si, unit));
         return number(si);
@@ -544,8 +548,8 @@ cycles = 2e6
         auto text = joint;
         return text.replace(text.find(old_text), old_text.size(), new_text);
     };
-    return {joint, with("\"between the walls\"", "\"through the walls\", stock = \"steel 25 x 4\""), with("\"between the walls\", material = \"E355+N precision tube\"", "\"none\""),
-            with("\"off road\"", "\"as coded\"")};
+    return {joint, with("\"between the walls\"", "\"through the walls\", stock = \"steel 25 x 4\""),
+            with("\"between the walls\", material = \"E355+N precision tube\"", "\"none\""), with("\"off road\"", "\"as coded\"")};
 }
 
 }  // namespace
@@ -581,7 +585,8 @@ TEST_SUITE("quantity/steps: the printed formula is the computed one") {
             for (const auto& field : calculator.fields()) {
                 if (field.kind != "word") continue;
                 CAPTURE(field.key);
-                CHECK(words_accepted[field.key].size() == static_cast<std::size_t>(std::count(field.accepted.begin(), field.accepted.end(), '"') / 2));
+                CHECK(words_accepted[field.key].size() ==
+                      static_cast<std::size_t>(std::count(field.accepted.begin(), field.accepted.end(), '"') / 2));
             }
         }
 
@@ -609,7 +614,8 @@ TEST_SUITE("quantity/steps: the printed formula is the computed one") {
             for (auto it = std::sregex_iterator(source.begin(), source.end(), line); it != std::sregex_iterator(); ++it, ++written) {
                 const auto step = display_symbol((*it)[1].str()) + '=' + without_blanks((*it)[2].str());
                 if (unreachable().contains(step)) continue;
-                CHECK_MESSAGE(certifier.proven.contains(step), entry.path().filename().string() << ": never reached by a sample: " << (*it)[0].str());
+                CHECK_MESSAGE(certifier.proven.contains(step), entry.path().filename().string()
+                                                                   << ": never reached by a sample: " << (*it)[0].str());
             }
         }
         CHECK(written > 200);
@@ -632,7 +638,8 @@ TEST_SUITE("quantity/steps: the printed formula is the computed one") {
                     Diagnostics diagnostics;
                     (void)calculator.run(inputs, diagnostics);
                     for (const auto& each : diagnostics.sorted())
-                        CHECK_MESSAGE(each.code == "calc.refused", calculator.formula.name << ": " << field.key << " = " << bound << ": " << each.message);
+                        CHECK_MESSAGE(each.code == "calc.refused",
+                                      calculator.formula.name << ": " << field.key << " = " << bound << ": " << each.message);
                 }
             }
         }

@@ -46,11 +46,23 @@ bool is_plain_text(const std::string& text) {
 
 /// Every dimension that has a name, as messages know it.
 const std::vector<Dimension>& named_dimensions() {
-    static const std::vector<Dimension> all{
-        dimension_of<double>,     dimension_of<Length>,     dimension_of<Area>,        dimension_of<Volume>,    dimension_of<SecondMoment>,
-        dimension_of<Mass>,       dimension_of<Duration>,   dimension_of<Force>,       dimension_of<Moment>,    dimension_of<Stress>,
-        dimension_of<Stiffness>,  dimension_of<Resilience>, dimension_of<Density>,     dimension_of<Expansion>, dimension_of<Angle>,
-        dimension_of<Temperature>, dimension_of<TemperatureDifference>};
+    static const std::vector<Dimension> all{dimension_of<double>,
+                                            dimension_of<Length>,
+                                            dimension_of<Area>,
+                                            dimension_of<Volume>,
+                                            dimension_of<SecondMoment>,
+                                            dimension_of<Mass>,
+                                            dimension_of<Duration>,
+                                            dimension_of<Force>,
+                                            dimension_of<Moment>,
+                                            dimension_of<Stress>,
+                                            dimension_of<Stiffness>,
+                                            dimension_of<Resilience>,
+                                            dimension_of<Density>,
+                                            dimension_of<Expansion>,
+                                            dimension_of<Angle>,
+                                            dimension_of<Temperature>,
+                                            dimension_of<TemperatureDifference>};
     return all;
 }
 
@@ -91,11 +103,13 @@ TEST_SUITE("quantity/text: reading") {
     }
 
     TEST_CASE("one value, many spellings") {
-        for (const char* text : {"16 mm", "16mm", " 16  mm ", "\t16 mm", "16. mm", "1.6e1 mm", "1.6 cm", "16000 um", "16000 \u00b5m", "16000 \u03bcm",
-                                 "0.016 m", "16e-6 km", "16 mm^1", "16 mm2/mm", "16 N*mm/N"})
+        for (const char* text : {"16 mm", "16mm", " 16  mm ", "\t16 mm", "16. mm", "1.6e1 mm", "1.6 cm", "16000 um", "16000 \u00b5m",
+                                 "16000 \u03bcm", "0.016 m", "16e-6 km", "16 mm^1", "16 mm2/mm", "16 N*mm/N"})
             CHECK_MESSAGE(read<Length>(text) == near(0.016), text);
-        for (const char* text : {"1 mm2", "1 mm^2", "1 mm*mm", "0.01 cm2", "1e-6 m^2", "1 mm3/mm"}) CHECK_MESSAGE(read<Area>(text) == near(1e-6), text);
-        for (const char* text : {"23e-6 1/K", "23e-6 /K", "23e-6 K^-1", "23 um/m/K"}) CHECK_MESSAGE(read<Expansion>(text) == near(23e-6), text);
+        for (const char* text : {"1 mm2", "1 mm^2", "1 mm*mm", "0.01 cm2", "1e-6 m^2", "1 mm3/mm"})
+            CHECK_MESSAGE(read<Area>(text) == near(1e-6), text);
+        for (const char* text : {"23e-6 1/K", "23e-6 /K", "23e-6 K^-1", "23 um/m/K"})
+            CHECK_MESSAGE(read<Expansion>(text) == near(23e-6), text);
         for (const char* text : {"63 lbf*ft", "63 ft*lbf", "63 lbf.ft"}) CHECK_MESSAGE(read<Moment>(text) == near(85.4165307448782), text);
         for (const char* text : {"20 \u00b0C", "68 \u00b0F", "293.15 K"}) CHECK_MESSAGE(read<Temperature>(text) == near(293.15), text);
         for (const char* text : {"1 year", "365.25 days", "8766 h", "8766 hours", "525960 min", "31557600 s"})
@@ -135,8 +149,8 @@ TEST_SUITE("quantity/text: refusals") {
         for (const auto& dimension : named_dimensions()) {
             const auto value = read_value("nothing", dimension);
             REQUIRE_FALSE(value.has_value());
-            CHECK(value.error().find(std::string(dimension_name(dimension)) + " is wanted, for example \"" + std::string(dimension_example(dimension))) !=
-                  std::string::npos);
+            CHECK(value.error().find(std::string(dimension_name(dimension)) + " is wanted, for example \"" +
+                                     std::string(dimension_example(dimension))) != std::string::npos);
             CHECK(read_value(dimension_example(dimension), dimension).has_value());
         }
         CHECK(refused<Area>("x") == "is \"x\", which does not begin with a number; an area is wanted, for example \"84.3 mm2\"");
@@ -145,13 +159,18 @@ TEST_SUITE("quantity/text: refusals") {
 
     TEST_CASE("an unknown unit, with the nearest known one") {
         CHECK(refused<Length>("16 mmm") ==
-              "is \"16 mmm\", which has the unknown unit \"mmm\" (the nearest known unit is \"mm\"); a length is wanted, for example \"16 mm\"");
+              "is \"16 mmm\", which has the unknown unit \"mmm\" (the nearest known unit is \"mm\"); a length is wanted, for example \"16 "
+              "mm\"");
         CHECK(refused<Stress>("240 Mpa") ==
-              "is \"240 Mpa\", which has the unknown unit \"Mpa\" (the nearest known unit is \"MPa\"); a stress is wanted, for example \"240 MPa\"");
-        CHECK(refused<Force>("70 kn") ==
-              "is \"70 kn\", which has the unknown unit \"kn\" (the nearest known unit is \"kN\"); a force is wanted, for example \"70 kN\"");
-        CHECK(refused<Force>("70 furlongs") == "is \"70 furlongs\", which has the unknown unit \"furlongs\"; a force is wanted, for example \"70 kN\"");
-        for (const char* text : {"16 mm mm", "16 m^0", "16 m^7", "16 m^1.5", "16 mm^^2", "16 mm2-", "16 mm^2^2", "0x10 mm", "1_000 mm", "16 mm;", "16 (mm)"})
+              "is \"240 Mpa\", which has the unknown unit \"Mpa\" (the nearest known unit is \"MPa\"); a stress is wanted, for example "
+              "\"240 MPa\"");
+        CHECK(
+            refused<Force>("70 kn") ==
+            "is \"70 kn\", which has the unknown unit \"kn\" (the nearest known unit is \"kN\"); a force is wanted, for example \"70 kN\"");
+        CHECK(refused<Force>("70 furlongs") ==
+              "is \"70 furlongs\", which has the unknown unit \"furlongs\"; a force is wanted, for example \"70 kN\"");
+        for (const char* text :
+             {"16 mm mm", "16 m^0", "16 m^7", "16 m^1.5", "16 mm^^2", "16 mm2-", "16 mm^2^2", "0x10 mm", "1_000 mm", "16 mm;", "16 (mm)"})
             CHECK_MESSAGE(refused<Length>(text).find("unknown unit") != std::string::npos, text);
     }
 
@@ -171,7 +190,8 @@ TEST_SUITE("quantity/text: refusals") {
         CHECK(refused<TemperatureDifference>("5 degF") ==
               "is \"5 degF\", a point on the temperature scale; a temperature difference is wanted, for example \"40 K\"");
         CHECK(refused<Expansion>("23e-6 1/degC") ==
-              "is \"23e-6 1/degC\", which uses degC inside a product; a difference is counted in K; a coefficient of expansion is wanted, for example "
+              "is \"23e-6 1/degC\", which uses degC inside a product; a difference is counted in K; a coefficient of expansion is wanted, "
+              "for example "
               "\"23e-6 1/K\"");
         CHECK(refused<Temperature>("20 degC*m") != "accepted");
         CHECK(refused<Temperature>("20 degC^2") != "accepted");
@@ -181,10 +201,13 @@ TEST_SUITE("quantity/text: refusals") {
     TEST_CASE("numbers that are none") {
         CHECK(refused<Length>("nan mm") == "is \"nan mm\", which is not a finite number; a length is wanted, for example \"16 mm\"");
         CHECK(refused<Length>("inf mm") == "is \"inf mm\", which is not a finite number; a length is wanted, for example \"16 mm\"");
-        CHECK(refused<Length>("-infinity mm") == "is \"-infinity mm\", which is not a finite number; a length is wanted, for example \"16 mm\"");
+        CHECK(refused<Length>("-infinity mm") ==
+              "is \"-infinity mm\", which is not a finite number; a length is wanted, for example \"16 mm\"");
         CHECK(refused<double>("nan") == "is \"nan\", which is not a finite number; a plain number is wanted, for example \"0.12\"");
-        CHECK(refused<Length>("1e400 mm") == "is \"1e400 mm\", a number too large or too small to use; a length is wanted, for example \"16 mm\"");
-        CHECK(refused<Length>("1e-400 mm") == "is \"1e-400 mm\", a number too large or too small to use; a length is wanted, for example \"16 mm\"");
+        CHECK(refused<Length>("1e400 mm") ==
+              "is \"1e400 mm\", a number too large or too small to use; a length is wanted, for example \"16 mm\"");
+        CHECK(refused<Length>("1e-400 mm") ==
+              "is \"1e-400 mm\", a number too large or too small to use; a length is wanted, for example \"16 mm\"");
         CHECK(refused<Length>("1e308 km") == "is \"1e308 km\", a number too large to use; a length is wanted, for example \"16 mm\"");
         CHECK(refused<Length>("mm") == "is \"mm\", which does not begin with a number; a length is wanted, for example \"16 mm\"");
         CHECK(refused<Length>("") == "is \"\", which does not begin with a number; a length is wanted, for example \"16 mm\"");
@@ -197,18 +220,21 @@ TEST_SUITE("quantity/text: refusals") {
     }
 
     TEST_CASE("a unit that ends in mid-word") {
-        CHECK(refused<Moment>("85 N*") == "is \"85 N*\", which has a unit that ends in mid-word; a moment is wanted, for example \"85 N*m\"");
+        CHECK(refused<Moment>("85 N*") ==
+              "is \"85 N*\", which has a unit that ends in mid-word; a moment is wanted, for example \"85 N*m\"");
         for (const char* text : {"85 N*", "85 N/", "85 N.", "85 *N", "85 N**m", "85 N*/m", "85 /", "85 N\u00b7", "85 N* "})
             CHECK_MESSAGE(refused<Moment>(text).find("ends in mid-word") != std::string::npos, text);
     }
 
     TEST_CASE("control bytes in the value are shown as question marks") {
-        CHECK(refused<Length>("a\0b\x01\x7f"s) == "is \"a?b??\", which does not begin with a number; a length is wanted, for example \"16 mm\"");
+        CHECK(refused<Length>("a\0b\x01\x7f"s) ==
+              "is \"a?b??\", which does not begin with a number; a length is wanted, for example \"16 mm\"");
     }
 
     TEST_CASE("much junk gives a short message") {
         const std::string junk(5000, 'x');
-        CHECK(refused<Length>(junk) == "is \"" + std::string(40, 'x') + "...\", which does not begin with a number; a length is wanted, for example \"16 mm\"");
+        CHECK(refused<Length>(junk) ==
+              "is \"" + std::string(40, 'x') + "...\", which does not begin with a number; a length is wanted, for example \"16 mm\"");
         CHECK(refused<Length>(std::string(5000, '9') + " mm").find("too large") != std::string::npos);
         CHECK(refused<Length>("0." + std::string(5000, '0') + "1 mm").find("too small") != std::string::npos);
         CHECK(read<Length>("16" + std::string(5000, ' ') + "mm") == near(0.016));
@@ -236,13 +262,16 @@ TEST_SUITE("quantity/text: refusals") {
         CHECK(refused<Moment>("85 N m").find("\"nm\"") == std::string::npos);
     }
 
-    TEST_CASE("DEFECT: nothing is colder than absolute zero" * doctest::should_fail()) { CHECK(refused<Temperature>("-300 degC") != "accepted"); }
+    TEST_CASE("DEFECT: nothing is colder than absolute zero" * doctest::should_fail()) {
+        CHECK(refused<Temperature>("-300 degC") != "accepted");
+    }
 
     TEST_CASE("junk of any bytes is refused in a short phrase or read as a finite value") {
         CHECK(rc::check("hostile bytes", [] {
             auto text = *rc::gen::container<std::string>(rc::gen::arbitrary<char>());
             if (*rc::gen::arbitrary<bool>()) {
-                const auto part = rc::gen::element<std::string>("m", "mm", "kN", "K", "degC", "%", "1", "1e300", "*", "/", ".", "^", "-", "2", " ", "\u00b7", "\xc2");
+                const auto part = rc::gen::element<std::string>("m", "mm", "kN", "K", "degC", "%", "1", "1e300", "*", "/", ".", "^", "-",
+                                                                "2", " ", "\u00b7", "\xc2");
                 text = "16 ";
                 for (const auto& each : *rc::gen::container<std::vector<std::string>>(part)) text += each;
             }

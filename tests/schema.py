@@ -1,0 +1,45 @@
+# SPDX-License-Identifier: MIT
+"""Holds the JSON of check and calc against the published schemas."""
+import json
+import pathlib
+import subprocess
+import sys
+
+import jsonschema
+
+program, root = (pathlib.Path(p).resolve() for p in sys.argv[1:3])
+
+
+def printed(*arguments):
+    run = subprocess.run([program, *arguments, "--format", "json"], capture_output=True, text=True, cwd=root)
+    assert run.returncode in (0, 1), run.stderr
+
+    def refuse(word):
+        raise ValueError(f"{word} in the output of {arguments}")
+
+    return json.loads(run.stdout, parse_constant=refuse)
+
+
+def schema(name):
+    return json.loads((root / "reports/schema" / name).read_text())
+
+
+documents = 0
+for joint in sorted(root.glob("cli/demo/*.toml")):
+    answer = printed("check", str(joint))
+    jsonschema.validate(answer, schema("check-v1.json"))
+    ids = {check["id"] for check in answer["checks"]}
+    assert answer["governing"] in ids
+    failed = any(check["status"] == "fail" for check in answer["checks"])
+    assert (answer["verdict"] == "fail") == failed, joint
+    documents += 1
+calc = schema("calc-v1.json")
+for arguments in (
+    ["bearing", "bolt-diameter=20 mm", "hole-diameter=22 mm", "thickness=12 mm", "ultimate-strength=430 MPa",
+     "bolt-ultimate-strength=800 MPa", "end-distance=40 mm", "edge-distance=30 mm", "method=EN 1993-1-8"],
+    ["thread-geometry", "nominal-diameter=12 mm", "pitch=1.75 mm"],
+    ["bolt-group-in-plane", 'positions=[["0 mm","0 mm"],["60 mm","80 mm"]]', "force-x=0 kN", "force-y=10 kN", "moment=0 N*m"],
+):
+    jsonschema.validate(printed("calc", *arguments), calc)
+    documents += 1
+print(f"{documents} documents hold to their schema")
