@@ -55,6 +55,12 @@ void assess(const Joint& joint, Assessment& assessment);
 /// The name of what a result is about: a ply, a plane, a layer, an end; empty for the whole joint.
 [[nodiscard]] std::string part_name(const Joint& joint, const CheckResult& result);
 
+/// The overrides of the joint file: field and value.
+[[nodiscard]] std::vector<std::pair<std::string, std::string>> overrides_of(const Joint& joint);
+
+/// Rows of a shop's own tables that the joint uses: row, source, file.
+[[nodiscard]] std::vector<std::string> own_tables_of(const Joint& joint);
+
 /// What the reader must be told besides the checks.
 [[nodiscard]] std::vector<std::string> warnings(const Assessment& assessment);
 

@@ -34,6 +34,11 @@ struct SlipCheck {
         const Force clamp = s.is_open_cavity() ? min(s.settled_least, s.open_capacity) : s.settled_least;
         const double gamma_M3 = is_static ? 1.0 : 1.25;
         steps.heading(Slip::formula.title, Slip::source(SlipMethod::clamp_friction));
+        FAYWRIGHT_STATED(
+            F_least,
+            s.is_open_cavity() ? "least of life and of what the open walls stand" : "least clamp of life, load apart (see --explain clamp)",
+            clamp);
+        static_cast<void>(F_least);
         const auto answer = Slip::compute({.clamp = clamp,
                                            .friction = plane.slip_factor,
                                            .planes = 1,

@@ -17,13 +17,13 @@ template <class Steps>
 }
 
 struct TubeYield {
-    static constexpr CheckInfo info{"tube-yield", "Tube under the greatest clamp: yield", Scope::joint};
+    static constexpr CheckInfo info{"tube-yield", "Tube under the greatest clamp: yield, less buckling as a column", Scope::joint};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
         const auto answer = tube_wall_again(s, steps);
-        return limited(answer.stress, s.joint->section->tube.material.proof_strength, TubeWall::formula.source, answer.outside_range);
+        return limited(answer.stress, answer.column_strength, TubeWall::formula.source, answer.outside_range);
     }
 };
 
@@ -35,7 +35,7 @@ struct TubeBuckling {
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
         const auto answer = tube_wall_again(s, steps);
-        return limited(answer.stress, answer.buckling_stress, source);
+        return limited(answer.stress, min(answer.buckling_stress, s.joint->section->tube.material.proof_strength), source);
     }
 };
 

@@ -310,21 +310,33 @@ void clamp(State& s, Steps&& steps) {
         for (std::size_t b = 0; b < joint.positions.size(); ++b)
             relief = max(relief, factor * s.clamp_share * s.load(static_cast<int>(i), static_cast<int>(b)).tension);
     }
+    // What flows on under pressure is not brought back by the wrench.
+    bool retightened = joint.tightening.retighten;
+    for (const auto& layer : joint.layers) retightened = retightened && layer.material.sustained_clamp;
     steps.heading(ClampLife::formula.title, ClampLife::formula.source);
     s.clamp = ClampLife::compute({.assembled_least = s.preload.least,
                                   .assembled_greatest = s.preload.greatest,
                                   .embedding_loss = s.embedding_loss,
                                   .coating_creep = s.coating_creep,
                                   .layer_creep = s.layer_creep,
-                                  .retightened = joint.tightening.retighten,
+                                  .retightened = retightened,
                                   .cold_change = s.cold_change,
                                   .hot_change = s.hot_change,
                                   .load_relief = relief},
                                  steps);
     // Frost or heat may come before the first service as well as after it, and before anything has settled.
     const Force fall = min(min(s.cold_change, s.hot_change), newton(0)), rise = max(max(s.cold_change, s.hot_change), newton(0));
-    s.settled_least = max(min(s.clamp.crept_least, s.clamp.settled_least) + fall, newton(0));
-    s.greatest = s.clamp.assembled_greatest + rise;
+    steps.heading("Least and greatest of life, load apart: what slip, separation, tube and pressures are checked with",
+                  Source{"", "", "", Basis::practice});
+    FAYWRIGHT_STATED(F_crept, "least clamp after creep, before the first service", s.clamp.crept_least);
+    FAYWRIGHT_STATED(F_settled, "least clamp after the later losses", s.clamp.settled_least);
+    FAYWRIGHT_STATED(dF_fall, "worst fall by temperature", fall);
+    FAYWRIGHT_STATED(dF_rise, "worst rise by temperature", rise);
+    FAYWRIGHT_STATED(G_0, "greatest preload assembled", s.clamp.assembled_greatest);
+    FAYWRIGHT_STEP(F_least, max(min(F_crept, F_settled) + dF_fall, newton(0)));
+    FAYWRIGHT_STEP(F_most, G_0 + dF_rise);
+    s.settled_least = F_least;
+    s.greatest = F_most;
     s.pressed = newton(0);
     for (std::size_t i = 0; i < joint.load_cases.size(); ++i)
         for (std::size_t b = 0; b < joint.positions.size(); ++b) {

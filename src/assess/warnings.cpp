@@ -8,6 +8,51 @@
 
 namespace faywright {
 
+std::vector<std::pair<std::string, std::string>> overrides_of(const Joint& joint) {
+    std::vector<std::pair<std::string, std::string>> list;
+    OverridesFile::describe(
+        [&](const Name& name, const auto& member, const auto&...) {
+            using T = std::remove_cvref_t<decltype(member)>;
+            if constexpr (!std::same_as<T, std::optional<std::string>>)
+                if (member) list.emplace_back(name.key, fmt::format("{}: {}", print(Value(*member)), name.meaning));
+        },
+        joint.overrides);
+    return list;
+}
+
+std::vector<std::string> own_tables_of(const Joint& joint) {
+    std::vector<std::string> list;
+    const auto note = [&list](const auto& row) {
+        if (!row.at.file) return;
+        auto text = fmt::format("{}: {} {}({}), {}", row.name, row.source.document, row.source.place.empty() ? "" : row.source.place + " ",
+                                word(row.source.basis), *row.at.file);
+        if (std::find(list.begin(), list.end(), text) == list.end()) list.push_back(std::move(text));
+    };
+    note(joint.service);
+    note(joint.bolt.thread);
+    note(joint.bolt.property_class);
+    note(joint.bolt.finish);
+    note(joint.bolt.nut);
+    note(joint.tightening.method);
+    note(joint.embedding);
+    for (const auto& washer : {joint.bolt.head_washer, joint.bolt.nut_washer})
+        if (washer) note(*washer);
+    for (const auto& ply : joint.plies) {
+        note(ply.material);
+        note(ply.surface);
+    }
+    for (const auto& layer : joint.layers) note(layer.material);
+    for (const auto& plane : joint.planes)
+        if (!plane.own_table.empty())
+            list.push_back(fmt::format("slip factor {} of {}: {} {} ({}), {}", print_number(plane.slip_factor, 3), plane.words,
+                                       plane.source.document, plane.source.place, word(plane.source.basis), plane.own_table));
+    if (joint.section) {
+        note(joint.section->tube.material);
+        if (joint.section->tube.stock) note(*joint.section->tube.stock);
+    }
+    return list;
+}
+
 std::vector<std::string> warnings(const Assessment& a) {
     std::vector<std::string> out;
     const auto& s = a.state;
@@ -15,15 +60,26 @@ std::vector<std::string> warnings(const Assessment& a) {
     const auto add_once = [&out](std::string text) {
         if (std::find(out.begin(), out.end(), text) == out.end()) out.push_back(std::move(text));
     };
-    for (const auto& plane : joint.planes)
-        if (const char* why = checks::SlipCheck::barred(s, plane); why != nullptr)
-            add_once(fmt::format("slip between {} and {} is not checked: {}; friction is a bonus that no check counts",
-                                 s.ply(plane.head_ply).name, s.ply(plane.nut_ply).name, why));
-    for (const auto& plane : joint.planes)
-        if (plane.source.basis != Basis::published)
+    for (const auto& plane : joint.planes) {
+        const char* why = checks::SlipCheck::barred(s, plane);
+        if (why != nullptr) {
+            Force most = newton(0);
+            for (int i = 0; i < static_cast<int>(joint.load_cases.size()); ++i)
+                for (int b = 0; b < static_cast<int>(joint.positions.size()); ++b)
+                    most = max(most, checks::factor_of(s, i) * s.load(i, b).resultant / static_cast<double>(joint.planes.size()));
+            add_once(
+                fmt::format("slip between {} and {} is not checked: {}. For information, friction would hold {} of the {} on the worst "
+                            "bolt. Where the load turns, the joint moves to and fro in its holes and its clamp and fatigue figures are "
+                            "void: use fitted bolts, or a rail above 200 MPa",
+                            s.ply(plane.head_ply).name, s.ply(plane.nut_ply).name, why,
+                            s.tube_passes_walls() ? std::string("nothing") : print(Value(plane.slip_factor * s.settled_least), 3),
+                            print(Value(most), 3)));
+        } else if (plane.source.basis != Basis::published && !joint.overrides.slip_factor) {
             add_once(fmt::format("the slip factor {} of \"{}\" stands on {}: confirm it by test before slip is relied upon",
                                  print_number(plane.slip_factor, 3), plane.words,
                                  plane.source.basis == Basis::memory ? "memory of a document" : "practice"));
+        }
+    }
     for (std::size_t i = 0; i < joint.load_cases.size(); ++i) {
         if (s.turning[i] == Turning::heel)
             add_once(fmt::format(
@@ -76,12 +132,15 @@ std::vector<std::string> warnings(const Assessment& a) {
             return ply.material.elastic_modulus * area;
         };
         const Force held = abs(apart) * swing / (1.0 / stiffness_of(one) + 1.0 / stiffness_of(two));
-        add_once(
-            fmt::format("{} and {} grow {} apart over the {} between the end bolts when {}; held, that loads each end of the pattern with "
-                        "up to {} (plates "
-                        "free to bend), which the slip check does not count: keep the lap short, or let one end slide",
-                        one.name, two.name, print(Value(growth), 2), print(Value(high - low)),
-                        joint.hottest - joint.assembly >= joint.assembly - joint.coldest ? "hot" : "cold", print(Value(held), 2)));
+        const Force friction = plane.slip_factor * s.settled_least * (static_cast<double>(joint.positions.size()) / 2.0);
+        add_once(fmt::format(
+            "{} and {} grow {} apart over the {} between the end bolts when {}. Held, that is up to {} at each end (plates free "
+            "to bend); the friction of half the bolts is {}: {}. The slip check does not count it: keep the lap short, or "
+            "let one end slide",
+            one.name, two.name, print(Value(growth), 2), print(Value(high - low)),
+            joint.hottest - joint.assembly >= joint.assembly - joint.coldest ? "hot" : "cold", print(Value(held), 2),
+            print(Value(friction), 2),
+            held > friction ? "the ends creep to and fro with the weather" : "it takes that share of the friction"));
     }
     if (joint.section) {
         for (const auto& ply : joint.plies)
@@ -119,7 +178,8 @@ std::vector<std::string> warnings(const Assessment& a) {
         add_once(fmt::format(
             "class {} is not among those the structural codes preload (8.8, 10.9): the clamp force here rests on the calculation alone",
             joint.bolt.property_class.bolt_class));
-    for (const auto& ply : joint.plies) {
+    std::string wide;
+    for (const auto& ply : joint.plies)
         for (int bolt = 0; bolt < static_cast<int>(joint.positions.size()); ++bolt) {
             const auto e = edges_of(ply, joint.positions, bolt, 1, 0);
             const auto answer = EdgeDistance::compute({.bolt_diameter = ply.bearing_diameter,
@@ -130,14 +190,20 @@ std::vector<std::string> warnings(const Assessment& a) {
                                                        .pitch = e.pitch,
                                                        .gauge = e.gauge,
                                                        .method = ply.method});
-            if (answer.openness > 1.0) {
-                add_once(fmt::format(
-                    "{}: the pitch is wider than the {} a thin exposed ply should have; seal the edges against water between the faces",
-                    ply.name, answer.most_pitch ? print(Value(*answer.most_pitch)) : std::string("limit")));
+            if (answer.openness > 1.0 && answer.most_pitch) {
+                wide += fmt::format("{}{} {}", wide.empty() ? "" : ", ", ply.name, print(Value(*answer.most_pitch)));
                 break;
             }
         }
-    }
+    if (!wide.empty())
+        add_once(
+            fmt::format("the pitch is wider than an exposed ply should have ({}): seal the edges against water between the faces", wide));
+    if (!joint.tightening.method.note.empty()) add_once(fmt::format("{}: {}", joint.tightening.method.name, joint.tightening.method.note));
+    if (!joint.tightening.method.uses_torque)
+        add_once(fmt::format("{} is not set by torque: the band follows from the tightening factor and the proof utilisation",
+                             joint.tightening.method.name));
+    for (const auto& layer : joint.layers)
+        if (!layer.material.note.empty()) add_once(fmt::format("{}: {}", layer.material.name, layer.material.note));
     // A result beyond its formula's range is told once for each check.
     for (const auto& result : a.checks())
         if (result.outcome.applicable && result.outcome.note != nullptr) {
@@ -153,7 +219,7 @@ const std::vector<std::string>& cautions() {
         "The torque holds for the lubrication named here. Test it on the actual batch of bolts, nuts and washers.",
         "Galvanised or plated bolts above class 10.9 are not for this use: embrittlement.",
         "Chromate compounds are poisonous; keep dust, solvents and hot work on zinc under control.",
-        "Mark every bolt after tightening. Re-tighten and inspect after the first service, then as the care sheet says.",
+        "Mark every bolt after tightening. Re-tighten and inspect after the first week or 100 km, then at every service.",
     };
     return all;
 }

@@ -83,7 +83,7 @@ std::string range_phrase(const Range<T>& range) {
 
 inline std::string shown_text(std::string_view text) {
     std::string out;
-    for (const char c : text.substr(0, 60)) out += static_cast<unsigned char>(c) < 0x20 ? '?' : c;
+    for (const char c : text.substr(0, 60)) out += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
     if (text.size() > 60) out += "...";
     return out;
 }
@@ -247,7 +247,7 @@ public:
             if (std::find(also.begin(), also.end(), entry.key) != also.end()) continue;
             const auto close = nearest(entry.key, std::vector<std::string>(keys_.begin(), keys_.end()));
             context_.diagnostics.error({"key.unknown",
-                                        fmt::format("{} is not a known key", joined(entry.key)),
+                                        fmt::format("{} is not a known key", joined(detail::shown_text(entry.key))),
                                         entry.at,
                                         close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", "))
                                                       : fmt::format("the nearest known key is \"{}\"", close),
@@ -404,8 +404,10 @@ void read_node(const Node& node, const Path& path, T& to, const ReadContext& con
     } else if constexpr (detail::Word<T>) {
         detail::read_word(node, path, to, context);
     } else if constexpr (detail::Record<T>) {
-        if (node.kind != Node::Kind::table && node.kind != Node::Kind::array) {
-            detail::wrong_kind(node, path, "a table", context);
+        // A record of few like fields may be written as a list of them in order.
+        constexpr bool positional = requires { T::positional; };
+        if (node.kind != Node::Kind::table && !(positional && node.kind == Node::Kind::array)) {
+            detail::wrong_kind(node, path, positional ? "a list" : "a table", context);
             return;
         }
         FieldReader fields(node, path, context);
@@ -418,13 +420,14 @@ void read_node(const Node& node, const Path& path, T& to, const ReadContext& con
         to = node.boolean;
     } else {
         static_assert(std::same_as<T, std::string>, "a field type the reader does not know");
-        if (node.kind != Node::Kind::string) return detail::wrong_kind(node, path, "a string", context);
-        if (node.text.empty() || node.text.size() > detail::longest_word || node.text.find_first_of("\n\r\t") != std::string::npos) {
+        if (node.kind != Node::Kind::string) return detail::wrong_kind(node, path, "text in quotes", context);
+        if (node.text.empty() || node.text.size() > detail::longest_word ||
+            std::any_of(node.text.begin(), node.text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; })) {
             context.diagnostics.error({"text.length",
                                        fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path.text(),
                                                    node.text.empty()                         ? "empty"
                                                    : node.text.size() > detail::longest_word ? "too long"
-                                                                                             : "broken over lines",
+                                                                                             : "broken by a control character",
                                                    detail::longest_word),
                                        node.at,
                                        "",

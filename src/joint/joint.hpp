@@ -50,7 +50,8 @@ struct FayingPlane {
     std::optional<int> layer;       ///< index of the layer between them
     double slip_factor = 0, slip_factor_low = 0;
     RowSource source;
-    std::string words;  ///< "mill finish / hot-dip galvanised, jointing compound between"
+    std::string own_table;  ///< the shop's file the slip factor comes from, if it does
+    std::string words;      ///< "mill finish / hot-dip galvanised, jointing compound between"
 };
 
 struct Tube {

@@ -242,6 +242,7 @@ struct TemperaturesFile {
 };
 
 struct PointFile {
+    static constexpr bool positional = true;
     Length x, y, z;
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
@@ -253,6 +254,7 @@ struct PointFile {
 };
 
 struct ForceFile {
+    static constexpr bool positional = true;
     Force x = newton(0), y = newton(0), z = newton(0);
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
@@ -264,6 +266,7 @@ struct ForceFile {
 };
 
 struct MomentFile {
+    static constexpr bool positional = true;
     Moment x = Nm(0), y = Nm(0), z = Nm(0);
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {

@@ -31,8 +31,13 @@ struct Resolver {
         if (const auto* row = table.find(name); row != nullptr) return row;
         const auto names = table.names();
         const auto close = nearest(name, names);
+        const auto holding = containing(name, names);
         error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, detail::shown_text(name), Record::table),
-              path, close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), fmt::format("faywright table {}", Record::table));
+              path,
+              !holding.empty() ? fmt::format("rows with these words: \"{}\"", fmt::join(holding, "\", \""))
+              : !close.empty() ? fmt::format("the nearest is \"{}\"", close)
+                               : "",
+              fmt::format("faywright table {} lists them", Record::table));
         return nullptr;
     }
 
@@ -41,14 +46,17 @@ struct Resolver {
         const auto& table = tables.of<Material>();
         const auto* row = table.find(name);
         if (row == nullptr) {
-            std::vector<std::string> candidates;
-            for (const auto& each : table.rows)
-                if (name.size() >= 4 && each.name.find(name) != std::string::npos) candidates.push_back(each.name);
-            if (candidates.size() > 1) {
-                if (candidates.size() > 12) candidates.resize(12);
+            // The alloy and temper named, in whatever form and thickness: never another alloy for a likeness of letters.
+            auto candidates = containing(name, table.names());
+            if (candidates.empty())
+                for (const auto& each : table.rows)
+                    if (each.alloy && each.temper && name.find(*each.alloy) != std::string::npos &&
+                        name.find(*each.temper) != std::string::npos && candidates.size() < 8)
+                        candidates.push_back(each.name);
+            if (!candidates.empty()) {
                 error("name.ambiguous",
-                      fmt::format("{} is \"{}\", which could be several materials: standard, form and thickness belong to the name", path,
-                                  detail::shown_text(name)),
+                      fmt::format("{} is \"{}\", which is no row of the table materials: standard, form and thickness belong to the name",
+                                  path, detail::shown_text(name)),
                       path, "", fmt::format("\"{}\"", fmt::join(candidates, "\", \"")));
                 return nullptr;
             }
@@ -114,6 +122,14 @@ void Resolver::bolt() {
               known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
         return;
     }
+    const bool stainless_bolt = property_class->family != "carbon steel";
+    if (!bolt.finish.name.empty() && stainless_bolt != (bolt.finish.kind == "stainless"))
+        error("bolt.finish", fmt::format("bolt.finish \"{}\" does not go with class {}", bolt.finish.name, property_class->bolt_class),
+              "bolt.finish", stainless_bolt ? "a finish of kind stainless is wanted" : "a finish of carbon steel is wanted",
+              "faywright table finishes");
+    if (bolt.finish.kind == "hot-dip galvanised" && property_class->ultimate_strength > MPa(1100))
+        error("bolt.finish", fmt::format("class {} must not be hot-dip galvanised: embrittlement", property_class->bolt_class),
+              "bolt.finish");
     if (thread == nullptr || property_class == nullptr) return;
     const auto nut_class = file.bolt.nut_class.value_or(property_class->nut_class);
     if (!file.bolt.nut_class) note("bolt.nut-class", "class of the nut", nut_class);
@@ -389,7 +405,7 @@ void Resolver::planes() {
             if (layers_between > 1)
                 error("part.layer", fmt::format("more than one layer stands between {} and {}", there.name, here.name), here.path);
             if (there.side != here.side) {
-                FayingPlane plane{*ply, entry.index, layer, 0.0, 0.0, {}, there.surface.name + " / " + here.surface.name};
+                FayingPlane plane{*ply, entry.index, layer, 0.0, 0.0, {}, {}, there.surface.name + " / " + here.surface.name};
                 const auto* between = layer ? &joint.layers[static_cast<std::size_t>(*layer)].material : nullptr;
                 if (between != nullptr) plane.words += ", " + between->name + " between";
                 const Row<SlipFactor>* found = nullptr;
@@ -406,6 +422,7 @@ void Resolver::planes() {
                     plane.slip_factor = found->design;
                     plane.slip_factor_low = found->low;
                     plane.source = found->source_for("slip-factor");
+                    if (found->at.file) plane.own_table = *found->at.file;
                 } else if (between != nullptr) {
                     plane.slip_factor = plane.slip_factor_low = between->slip_factor;
                     plane.source = between->source_for("slip-factor");
@@ -515,6 +532,11 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
         (o.thread_friction_low && o.thread_friction_high && *o.thread_friction_low > *o.thread_friction_high) ||
         (o.head_friction_low && o.head_friction_high && *o.head_friction_low > *o.head_friction_high))
         r.error("overrides.band", "overrides: a friction band is upside down", "overrides");
+    if (const auto& o = file.overrides;
+        !o.reason && (o.slip_factor || o.thread_friction_low || o.thread_friction_high || o.head_friction_low || o.head_friction_high ||
+                      o.tightening_factor || o.introduction_factor || o.creep_loss_fraction || o.embedding))
+        r.error("key.missing", "overrides.reason is missing: why these values stand in place of the tables', and from what test",
+                "overrides");
     if (diagnostics.count() != before) return std::nullopt;
     r.parts();
     if (diagnostics.count() != before) return std::nullopt;

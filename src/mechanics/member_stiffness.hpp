@@ -27,6 +27,7 @@ struct Words<MemberModel> {
 
 /// A washer, plate, wall or sheet between head and nut.
 struct ClampedLayer {
+    static constexpr bool positional = true;  ///< may be written [thickness, modulus, diameter]
     Length thickness;
     Stress elastic_modulus;
     Length outside_diameter;  ///< of the largest circle about the bolt that lies in the layer

@@ -11,6 +11,7 @@ namespace faywright {
 
 /// A point in the plane of the faying surfaces: x along the rail, y across it.
 struct Position {
+    static constexpr bool positional = true;  ///< may be written [x, y]
     Length x, y;
 
     template <class Visit, class Self>

@@ -71,6 +71,7 @@ struct TubeWall {
         Force squareness_force;  ///< that the tube takes before its whole end bears
         double slenderness = 0.0;
         double knock_down = 0.0;  ///< γ, in the buckling stress
+        Stress column_strength;   ///< proof strength less what its length takes (EN 1993-1-1 6.3.1.2, curve c)
         const char* outside_range = nullptr;
 
         template <class Visit, class Self>
@@ -86,6 +87,7 @@ struct TubeWall {
             field(Name{"pressure-utilisation", "eta_p", "pressure over permissible pressure"}, self.pressure_utilisation);
             field(Name{"squareness-force", "F_sq", "force that closes an end out of square"}, self.squareness_force);
             field(Name{"slenderness", "lambda", "relative slenderness as a column"}, self.slenderness);
+            field(Name{"column-strength", "f_b", "proof strength, less what buckling as a column takes"}, self.column_strength);
             field(Name{"knock-down", "gamma", "reduction of the buckling stress for an imperfect shell"}, self.knock_down);
         }
     };
@@ -126,11 +128,13 @@ struct TubeWall {
         FAYWRIGHT_STEP(F_sq, E * pi * t * (D - t) * Delta_z / (2.0 * L));
         FAYWRIGHT_STEP(i, sqrt(squared(D) + squared(d)) / 4.0);
         FAYWRIGHT_STEP(lambda, L / i / (pi * sqrt(double(E / f_y))));
+        // Curve c; below 0.2 a column does not feel its length.
+        FAYWRIGHT_STEP(phi, 0.5 * (1.0 + 0.49 * (lambda - 0.2) + squared(lambda)));
+        FAYWRIGHT_STEP(chi, min(1.0 / (phi + sqrt(max(squared(phi) - squared(lambda), 0.0))), 1.0));
+        FAYWRIGHT_STEP(f_b, chi * f_y / gamma_M0);
 
-        Answer answer{A, sigma, N_c_Rd, eta_y, sigma_cr, eta_cr, A_c, p, eta_p, F_sq, lambda, gamma};
-        if (lambda > 0.2)
-            answer.outside_range = "slender enough to buckle as a column, which is not checked here";
-        else if (double(D / t_min) > 90.0 * double(MPa(235) / f_y) * double(E / GPa(210)))
+        Answer answer{A, sigma, N_c_Rd, eta_y, sigma_cr, eta_cr, A_c, p, eta_p, F_sq, lambda, gamma, f_b};
+        if (double(D / t_min) > 90.0 * double(MPa(235) / f_y) * double(E / GPa(210)))
             answer.outside_range = "the wall is so thin for its diameter that it may wrinkle before it yields";
         return answer;
     }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cctype>
 #include <numeric>
+#include <string>
 #include <vector>
 
 namespace faywright {
@@ -46,6 +47,30 @@ std::string nearest(std::string_view word, std::span<const std::string> candidat
         }
     }
     return best;
+}
+
+std::vector<std::string> containing(std::string_view text, std::span<const std::string> candidates) {
+    if (text.size() > 100) return {};
+    const auto squeezed = [](std::string_view word) {
+        std::string out;
+        for (const char c : word)
+            if (std::isalnum(static_cast<unsigned char>(c)) != 0) out += folded(c);
+        return out;
+    };
+    std::vector<std::string> words;
+    for (std::size_t at = 0; at < text.size();) {
+        const auto end = std::min(text.find_first_of(" ,/-", at), text.size());
+        if (auto word = squeezed(text.substr(at, end - at)); word.size() > 1) words.push_back(std::move(word));
+        at = end + 1;
+    }
+    std::vector<std::string> found;
+    for (const auto& candidate : candidates) {
+        const auto whole = squeezed(candidate);
+        const bool all =
+            std::all_of(words.begin(), words.end(), [&](const std::string& word) { return whole.find(word) != std::string::npos; });
+        if (all && !words.empty() && found.size() < 8) found.push_back(candidate);
+    }
+    return found;
 }
 
 }  // namespace faywright

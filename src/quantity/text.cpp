@@ -52,6 +52,7 @@ constexpr std::array units{
     Unit{"nm", 1e-9, length},
     Unit{"km", 1e3, length},
     Unit{"in", inch, length},
+    Unit{"inch", inch, length},
     Unit{"ft", 12.0 * inch, length},
     Unit{"N", 1.0, force},
     Unit{"kN", 1e3, force},
@@ -143,14 +144,27 @@ struct UnitExpression {
     double zero = 0.0;
 };
 
-std::string nearest_unit(std::string_view name) {
+/// The unit nearest in spelling; where it stands alone, only units of the wanted dimension are meant.
+std::string nearest_unit(std::string_view name, const Dimension& wanted, bool alone) {
     std::vector<std::string> names;
-    for (const auto& unit : units) names.emplace_back(unit.name);
+    for (const auto& unit : units)
+        if (!alone || unit.dimension == wanted) names.emplace_back(unit.name);
     return nearest(name, names);
 }
 
+std::string shown(std::string_view text) {
+    // Control bytes and endless lines have no place in a message.
+    std::string result;
+    for (const char c : text.substr(0, 40)) result += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
+    if (text.size() > 40) result += "...";
+    return result;
+}
+
 /// Factors joined by '*', '.', '·' or '/', each with an optional whole exponent: "lbf*ft", "kg/m3", "N/mm^2".
-tl::expected<UnitExpression, std::string> read_unit(std::string_view text) {
+constexpr std::size_t longest_unit = 24;
+
+tl::expected<UnitExpression, std::string> read_unit(std::string_view text, const Dimension& wanted) {
+    if (text.size() > longest_unit) return tl::make_unexpected(std::string("has a unit too long to be one"));
     UnitExpression result;
     int sign = 1;
     std::size_t factors = 0;
@@ -176,12 +190,12 @@ tl::expected<UnitExpression, std::string> read_unit(std::string_view text) {
                 if (power.front() == '^') power.remove_prefix(1);
                 const auto [rest, failure] = std::from_chars(power.data(), power.data() + power.size(), exponent);
                 if (failure != std::errc{} || rest != power.data() + power.size() || exponent == 0 || std::abs(exponent) > 6)
-                    return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"", factor));
+                    return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"", shown(factor)));
             }
             const auto unit = std::find_if(units.begin(), units.end(), [&](const Unit& u) { return u.name == name; });
             if (unit == units.end()) {
-                const auto close = nearest_unit(name);
-                return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"{}", name,
+                const auto close = nearest_unit(name, wanted, factors == 0 && end == std::string_view::npos);
+                return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"{}", shown(name),
                                                        close.empty() ? "" : fmt::format(" (the nearest known unit is \"{}\")", close)));
             }
             const bool alone = factors == 0 && end == std::string_view::npos && exponent == 1;
@@ -198,14 +212,6 @@ tl::expected<UnitExpression, std::string> read_unit(std::string_view text) {
         text.remove_prefix(end + width);
         if (trimmed(text).empty()) return tl::make_unexpected(std::string("has a unit that ends in mid-word"));
     }
-    return result;
-}
-
-std::string shown(std::string_view text) {
-    // Control bytes and endless lines have no place in a message.
-    std::string result;
-    for (const char c : text.substr(0, 40)) result += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
-    if (text.size() > 40) result += "...";
     return result;
 }
 
@@ -244,7 +250,7 @@ tl::expected<Value, std::string> read_value(std::string_view text, const Dimensi
         if (wanted.is_ratio()) return Value(number);
         return fail(fmt::format("is \"{}\", which has no unit", shown(whole)));
     }
-    const auto unit = read_unit(unit_text);
+    const auto unit = read_unit(unit_text, wanted);
     if (!unit) return fail(fmt::format("is \"{}\", which {}", shown(whole), unit.error()));
     auto dimension = unit->dimension;
     double zero = unit->zero;
@@ -257,11 +263,15 @@ tl::expected<Value, std::string> read_value(std::string_view text, const Dimensi
         return fail(fmt::format("is \"{}\", a{} {}", shown(whole), vowel ? "n" : "", name));
     }
     const double si = number * unit->factor + zero;
-    if (!std::isfinite(si)) return fail(fmt::format("is \"{}\", a number too large to use", shown(whole)));
+    if (dimension == point && si < 0.0) return fail(fmt::format("is \"{}\", colder than absolute zero", shown(whole)));
+    // The printed unit may be smaller than the SI one: what would print as infinity is no use either.
+    constexpr double largest = 1e290;
+    if (!(std::abs(si) < largest)) return fail(fmt::format("is \"{}\", a number too large to use", shown(whole)));
     return Value::of(si, wanted);
 }
 
 std::string print_number(double number, int significant) {
+    if (!std::isfinite(number)) return number > 0 ? "beyond all numbers" : "no number";
     if (number == 0.0) return "0";
     const double size = std::abs(number);
     if (size < 1e-4 || size >= 1e7) {

@@ -94,6 +94,10 @@ std::string assessment_json(const Assessment& a) {
     out["assumptions"] = Json::array();
     for (const auto& taken : joint.defaults)
         out["assumptions"].push_back({{"field", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
+    out["overrides"] = Json::array();
+    for (const auto& [field, value] : overrides_of(joint))
+        out["overrides"].push_back({{"field", field}, {"value", value}, {"reason", joint.overrides.reason.value_or("")}});
+    out["own_tables"] = own_tables_of(joint);
     out["warnings"] = warnings(a);
     out["cautions"] = cautions();
     return json::printed(out);

@@ -34,6 +34,12 @@ std::string place_of(const Joint& joint, const CheckResult& result) {
     return out;
 }
 
+/// Whether slip is barred at any plane, so that shear goes by bearing.
+bool bears(const Assessment& a) {
+    return std::any_of(a.checks().begin(), a.checks().end(),
+                       [](const CheckResult& r) { return r.info->id == "slip" && !r.outcome.applicable; });
+}
+
 std::vector<const CheckResult*> sorted(const Assessment& a) {
     std::vector<const CheckResult*> list;
     for (const auto& result : a.checks()) list.push_back(&result);
@@ -51,7 +57,9 @@ const CheckResult* least_factor(const Assessment& a) {
     return least;
 }
 
-std::string line(std::string_view label, const std::string& value) { return "  " + fitted(label, 42) + value + '\n'; }
+std::string line(std::string_view label, const std::string& value) {
+    return wrapped(value, "  " + fitted(label, 42), std::string(44, ' '));
+}
 
 std::string tube_text(const Assessment& a) {
     const auto& s = a.state;
@@ -71,20 +79,22 @@ std::string tube_text(const Assessment& a) {
             out += wrapped("The plates stand on the tube's ends; the walls are not clamped and bear on the tube's outside.", "  ", "  ");
         } else {
             const auto& l = s.tube.length_check;
-            out +=
-                line("cavity", fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
-            out +=
-                line("tube assessed", fmt::format("{} +- {}", print(Value(s.tube.length), 5), print(Value(section.tube.length_tolerance))));
+            const auto closing = min(s.walls[0].first_yield, s.walls[1].first_yield);
+            out += line("cavity, with the section's tolerance",
+                        fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
+            out += line("tube, as assessed",
+                        fmt::format("{} +- {} mm", print(Value(s.tube.length), 5), print_number(in_mm(section.tube.length_tolerance), 2)));
             out += line("gap at the extremes of tolerance",
                         fmt::format("{} to {}", print(Value(l.gap_least), 3), print(Value(l.gap_greatest), 3)));
-            out += line("force to close it",
-                        fmt::format("{} to {}", print(Value(l.closing_force_least), 3), print(Value(l.closing_force_greatest), 3)));
-            out += line("walls first yield at", print(Value(min(s.walls[0].first_yield, s.walls[1].first_yield)), 3));
-            out += line("share of the least preload left", ratio(l.share_left));
+            out +=
+                line("force to close it; share of clamp left", fmt::format("{} to {}; {}", print(Value(l.closing_force_least), 3),
+                                                                           print(Value(l.closing_force_greatest), 3), ratio(l.share_left)));
+            out += line("wall or plate over it first yields at", print(Value(closing), 3));
             out += line("length the walls allow",
                         fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
-            out += line("cut to the measured cavity",
-                        fmt::format("+- {} (for a nominal cavity {})", print(Value(l.allowed_gap), 2), print(Value(l.cut_length), 5)));
+            out += line("CUT each tube to its measured cavity",
+                        fmt::format("within {} mm, ends square within {} mm", print_number(in_mm(l.allowed_gap), 2),
+                                    print_number(in_mm(section.tube.squareness), 2)));
         }
     }
     out += line("without any tube the walls stand",
@@ -129,66 +139,123 @@ std::string defaults_text(const std::vector<DefaultTaken>& defaults) {
 
 }  // namespace
 
-std::string assessment_text(const Assessment& a, bool color) {
-    const auto& s = a.state;
-    const auto& joint = *s.joint;
+namespace {
+
+std::string head_text(const Assessment& a, bool color) {
+    const auto& joint = *a.state.joint;
     const auto& governing = a.results[a.governing];
-    const auto verdict = a.passes ? Status::pass : Status::fail;
-    std::string out = colored(a.passes ? "PASS" : "FAIL", verdict, color) + wrapped(joint.title, "  ", "      ");
+    std::string out =
+        colored(a.passes ? "PASS" : "FAIL", a.passes ? Status::pass : Status::fail, color) + wrapped(joint.title, "  ", "      ");
+    if (bears(a))
+        out += wrapped("as a bearing joint: friction is not counted on, and the bolts move in their holes when the load turns", "      ",
+                       "      ");
     const auto failed = std::count_if(a.checks().begin(), a.checks().end(), [](const CheckResult& r) { return r.status == Status::fail; });
     if (failed > 0) out += fmt::format("{} of the checks fail\n", failed);
-    auto where = place_of(joint, governing);
+    const auto where = place_of(joint, governing);
     out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation),
                                where.empty() ? "" : ", " + where),
                    "governing: ", "           ");
     if (const auto* least = least_factor(a); least != nullptr)
-        out += wrapped(fmt::format("{} ({}, {}); service class \"{}\" wants {}", ratio(*least->static_factor), name_of(joint, *least),
-                                   joint.load_cases[static_cast<std::size_t>(least->static_where.load_case)].name, joint.service.name,
-                                   print_number(joint.service.design_factor, 3)),
+        out += wrapped(fmt::format("{} ({}, {}); service class \"{}\" asks for at least {}", ratio(*least->static_factor),
+                                   name_of(joint, *least), joint.load_cases[static_cast<std::size_t>(least->static_where.load_case)].name,
+                                   joint.service.name, print_number(joint.service.design_factor, 3)),
                        "least design factor on static load: ", "           ");
+    return out;
+}
 
-    out += fmt::format("\nBOLTS  {} x {} x {} {}, {}\n", joint.positions.size(), joint.bolt.thread.name, print(Value(joint.bolt.length)),
-                       joint.bolt.property_class.bolt_class, joint.bolt.finish.name);
-    out += line(s.torque_chosen ? "torque (chosen)" : "torque (given)", print(Value(s.torque), 3));
-    out += line("grip; load factor", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
+std::string bolts_text(const Assessment& a) {
+    const auto& s = a.state;
+    const auto& joint = *s.joint;
+    const auto& bolt = joint.bolt;
+    std::string out = fmt::format("\nBOLTS  {} x {} x {} {}, {}\n", joint.positions.size(), bolt.thread.name, print(Value(bolt.length)),
+                                  bolt.property_class.bolt_class, bolt.finish.name);
+    const char* torque = !joint.tightening.method.uses_torque ? "torque, for information only"
+                         : s.torque_chosen                    ? "torque (chosen)"
+                                                              : "torque (given)";
+    out += line(torque, print(Value(s.torque), 3));
+    out += line("nut", fmt::format("class {}{}", bolt.nut.nut_class,
+                                   bolt.finish.nut_oversize > mm(0) ? ", tapped oversize for the galvanised bolt" : ""));
+    if (bolt.head_washer) out += line("washer under the head", bolt.head_washer->name);
+    if (bolt.nut_washer) out += line("washer under the nut", bolt.nut_washer->name);
+    for (const auto& ply : joint.plies) out += line("hole in " + ply.name, print(Value(ply.hole_diameter)));
+    if (s.tube.present) out += line("tubes", fmt::format("{} of {}", joint.positions.size(), s.tube.stock->name));
+    out += line("grip; share of a pull that reaches the bolt", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
+    return out;
+}
 
-    out += "\nCLAMP FORCE of one bolt" + fitted_right("least", 26) + fitted_right("greatest", 13) + '\n';
+std::string clamp_text(const Assessment& a) {
+    std::string out = "\nCLAMP FORCE of one bolt" + fitted_right("least", 26) + fitted_right("greatest", 13) + '\n';
+    const auto* lowest = &a.clamp[0];
+    // The last stage has the load in it; the checks add the load themselves.
+    for (std::size_t i = 1; i + 1 < a.clamp.size(); ++i)
+        if (a.clamp[i].least < lowest->least) lowest = &a.clamp[i];
     for (const auto& stage : a.clamp)
         out += "  " + fitted(stage.title, 38) + fitted_right(print(Value(stage.least), 3), 9) +
-               fitted_right(print(Value(stage.greatest), 3), 13) + '\n';
+               fitted_right(print(Value(stage.greatest), 3), 13) + (&stage == lowest ? " *" : "") + '\n';
+    return out + "  * slip and separation are checked at this least\n";
+}
 
-    out += "\nCHECKS by utilisation\n   use  factor        check; demand of resistance; governing case and bolt\n";
-    const auto list = sorted(a);
-    for (const auto* result : list) {
+std::string checks_text(const Assessment& a, bool color) {
+    const auto& joint = *a.state.joint;
+    const std::string indent(22, ' ');
+    std::string out = "\nCHECKS by utilisation\n   use  static        check; demand of resistance; governing case and bolt\n";
+    for (const auto* result : sorted(a)) {
         if (!result->outcome.applicable) continue;
         const auto& o = result->outcome;
-        out += fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), result->static_factor ? ratio(*result->static_factor) : "-",
-                           colored(fitted(mark_of(result->status), 4), result->status, color));
-        out += wrapped(name_of(joint, *result), "", std::string(22, ' '));
-        where = place_of(joint, *result);
-        out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where),
-                       std::string(22, ' '), std::string(22, ' '));
+        const auto mark = fitted(mark_of(result->status), 4);
+        auto row = wrapped(
+            name_of(joint, *result),
+            fmt::format(" {:>5}  {:>6}  {}  ", ratio(o.utilisation), result->static_factor ? ratio(*result->static_factor) : "-", mark),
+            indent);
+        if (color) row.replace(row.find(mark), mark.size(), colored(mark, result->status, color));
+        out += row;
+        const auto where = place_of(joint, *result);
+        out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where), indent,
+                       indent);
     }
-    out += tube_text(a);
-    const auto told = warnings(a);
-    if (!told.empty()) {
+    return out + wrapped(
+                     "static: achieved design factor, resistance over the worst static load without factor; - where no static case "
+                     "loads the check",
+                     "  ", "  ");
+}
+
+std::string assumptions_text(const Assessment& a) {
+    const auto& joint = *a.state.joint;
+    std::string out = "\nASSUMED because the joint file does not say\n" + defaults_text(joint.defaults);
+    if (a.state.torque_chosen) out += wrapped("from the proof utilisation at the low end of friction", "  tightening.torque  ", "      ");
+    if (!joint.overrides.introduction_factor)
+        out += wrapped("1 for the bolt and 0 for the clamp: the unfavourable end for each", "  overrides.introduction-factor  ", "      ");
+    out += wrapped("partial factor 1 on the ranges endured", "  fatigue  ", "      ");
+    out += wrapped("recorded; losses are staged, not timed", fmt::format("  life {}  ", print(Value(joint.life))), "      ");
+    std::string idle;
+    for (const auto* result : sorted(a)) {
+        if (result->outcome.applicable) continue;
+        const auto entry = wrapped(fmt::format("{}: {}", name_of(joint, *result), result->outcome.note), "  ", "      ");
+        if (idle.find(entry) == std::string::npos) idle += entry;
+    }
+    if (!idle.empty()) out.append("\nNOT APPLICABLE\n").append(idle);
+    if (const auto list = overrides_of(joint); !list.empty()) {
+        out += "\nOVERRIDES by the joint file\n";
+        for (const auto& [field, value] : list) out += wrapped(value, fmt::format("  {}  ", field), "      ");
+        out += wrapped(joint.overrides.reason.value_or(""), "  reason: ", "      ");
+    }
+    if (const auto list = own_tables_of(joint); !list.empty()) {
+        out += "\nOWN TABLES laid over the built-in ones, used here\n";
+        for (const auto& entry : list) out += wrapped(entry, "  ", "      ");
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string assessment_text(const Assessment& a, bool color) {
+    std::string out = head_text(a, color) + bolts_text(a) + clamp_text(a) + checks_text(a, color) + tube_text(a);
+    if (const auto told = warnings(a); !told.empty()) {
         out += "\nWARNINGS\n";
         for (const auto& warning : told) out += wrapped(warning, "  * ", "    ");
     }
-    out += "\nASSUMED because the joint file does not say\n";
-    out += defaults_text(joint.defaults);
-    if (s.torque_chosen) out += wrapped("torque from the proof utilisation at the low end of friction", "  tightening.torque  ", "      ");
-    if (!joint.overrides.introduction_factor)
-        out += wrapped("1 for the bolt and 0 for the clamp: the unfavourable end for each", "  overrides.introduction-factor  ", "      ");
-    std::string idle;
-    for (const auto* result : list)
-        if (!result->outcome.applicable) {
-            const auto entry = fmt::format("{}: {}", result->info->id, result->outcome.note);
-            if (idle.find(entry) == std::string::npos) idle += wrapped(entry, "  ", "      ");
-        }
-    if (!idle.empty()) out += "\nNOT APPLICABLE\n" + idle;
-    if (joint.overrides.reason) out += "\nOVERRIDES\n" + wrapped(*joint.overrides.reason, "  ", "  ");
-    out += "\nCAUTIONS\n";
+    out += assumptions_text(a);
+    out += "\nCORROSION  not assessed\n\nCAUTIONS\n";
     for (const auto& caution : cautions()) out += wrapped(caution, "  * ", "    ");
     return out;
 }

@@ -127,6 +127,7 @@ struct BoltClass {
     static const char* fault(const BoltClass& c) {
         if (c.proof_strength > c.ultimate_strength || c.nominal_yield_strength > c.nominal_ultimate_strength) return "yield above ultimate";
         if (c.proof_stress && *c.proof_stress > c.proof_strength) return "proof stress above yield";
+        if (c.above_diameter && c.up_to_diameter && *c.above_diameter >= *c.up_to_diameter) return "the diameter range is empty";
         return nullptr;
     }
 };

@@ -168,6 +168,9 @@ struct LayerMaterial {
         field(Name{"slip-factor", "", "slip factor across the layer for design"}, self.slip_factor, Range{0.0, 1.0});
         field(Name{"sustained-clamp", "", "a clamp force through the layer may be relied on"}, self.sustained_clamp);
     }
+    static const char* fault(const LayerMaterial& l) {
+        return l.temperature_least < l.temperature_most ? nullptr : "the temperature range is empty";
+    }
 };
 
 }  // namespace faywright

@@ -16,6 +16,10 @@ std::string read_text(const Node& row, std::string_view key, const Path& path, b
 SourceReader::SourceReader(const Node& file, Diagnostics& diagnostics) : diagnostics_(diagnostics) {
     const Node* sources = file.find("sources");
     if (sources == nullptr) return;
+    if (sources->kind != Node::Kind::table) {
+        wrong_kind(*sources, Path{nullptr, "sources"}, "a table", {diagnostics});
+        return;
+    }
     for (const auto& entry : sources->entries) {
         const Path sources_path{nullptr, "sources"};
         const Path path{&sources_path, entry.key};

@@ -121,7 +121,9 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
             row.source = sources.read(*source, Path{&path, "source"});
         else
             diagnostics.error({"source.missing", fmt::format("{} has no source: document, place and basis", shown), node.at, "", {}, ""});
-        if (const Node* overrides = node.find("source-of"); overrides != nullptr)
+        if (const Node* overrides = node.find("source-of"); overrides != nullptr && overrides->kind != Node::Kind::table)
+            detail::wrong_kind(*overrides, Path{&path, "source-of"}, "a table", {diagnostics});
+        else if (const Node* overrides = node.find("source-of"); overrides != nullptr)
             for (const auto& entry : overrides->entries) {
                 if (node.find(entry.key) == nullptr)
                     diagnostics.error({"source.unknown",

@@ -27,6 +27,10 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
     tables.each([&](std::string_view name, const auto&) { known.emplace_back(name); });
     for (const auto& file : files) {
         const auto stem = file.stem().string();
+        if (!std::filesystem::is_regular_file(file, failure)) {
+            diagnostics.error({"file.unreadable", "this is no file", place(file), "", {}, ""});
+            continue;
+        }
         std::ifstream stream(file, std::ios::binary);
         const std::string text{std::istreambuf_iterator<char>(stream), {}};
         if (!stream) {

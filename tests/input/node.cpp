@@ -261,7 +261,7 @@ TEST_SUITE("input/node: hostile text") {
         CHECK(refusal("a = 1\n#" + std::string(largest_input - 6, 'x')) ==
               "syntax.size 1:1 the file has 1048577 bytes; at most 1048576 are read");
         CHECK(message(std::string(2 * largest_input, ' ')) ==
-              "joint.toml:1:1: error: the file has 2097152 bytes; at most 1048576 are read\n1 error; nothing was written\n");
+              "joint.toml: error: the file has 2097152 bytes; at most 1048576 are read\n1 error; nothing was written\n");
     }
 
     TEST_CASE("the message shows the line, without what would disturb a terminal") {

@@ -15,6 +15,7 @@ namespace {
 enum class Cut { sawn, sheared };
 
 struct Position {
+    static constexpr bool positional = true;
     Length x, y;
 
     template <class Visit, class Self>
@@ -208,7 +209,7 @@ TEST_SUITE("input/reader: one message of each kind") {
 
     TEST_CASE("unit.missing") {
         CHECK(read("name = \"rail\"\nthickness = 3\n").text ==
-              "ply.toml:2:13: error: thickness is 3, which has no unit; length is wanted, for example \"16 mm\"\n"
+              "ply.toml:2:13: error: thickness is 3, which has no unit; a length is wanted, for example \"16 mm\"\n"
               "    2 | thickness = 3\n"
               "      |             ^ write it in quotes, with its unit\n"
               "1 error; nothing was written\n");
@@ -255,11 +256,12 @@ TEST_SUITE("input/reader: one message of each kind") {
         CHECK(message("cut = 7").find("error: cut is a number; one of \"sawn\", \"sheared\" is wanted\n") != std::string::npos);
         CHECK(message("planes = 2.5").find("error: planes is a number; a whole number is wanted\n") != std::string::npos);
         CHECK(message("planes = \"3\"").find("error: planes is a string; a whole number is wanted\n") != std::string::npos);
-        CHECK(message("pull = true").find("error: pull is true or false; force in quotes, for example \"70 kN\", is wanted\n") !=
-              std::string::npos);
+        CHECK(message("pull = true").find("error: pull is true or false; text such as \"70 kN\" is wanted\n") != std::string::npos);
         CHECK(message("friction = 1979-05-27").find("error: friction is a date or time; a plain number is wanted\n") != std::string::npos);
-        CHECK(message("origin = \"here\"").find("error: origin is a string; a table is wanted\n") != std::string::npos);
-        CHECK(read("name = 5\nthickness = \"3 mm\"\n").text.find("error: name is a number; a string is wanted\n") != std::string::npos);
+        CHECK(message("origin = \"here\"").find("error: origin is a string; a list is wanted\n") != std::string::npos);
+        CHECK(message("parts = [[\"plate\", \"5 mm\"]]").find("error: parts[0].kind is missing") != std::string::npos);
+        CHECK(read("name = 5\nthickness = \"3 mm\"\n").text.find("error: name is a number; text in quotes is wanted\n") !=
+              std::string::npos);
     }
 
     TEST_CASE("name.unknown") {
@@ -333,7 +335,7 @@ TEST_SUITE("input/reader: one message of each kind") {
 }
 
 TEST_SUITE("input/diagnostic") {
-    TEST_CASE("sorted by file, line and column; equal places keep their order") {
+    TEST_CASE("sorted by file, line and column, equal places keep their order") {
         Diagnostics diagnostics;
         diagnostics.error(at(9, 1, "g"));
         diagnostics.error(at(2, 7, "e"));
@@ -350,14 +352,14 @@ TEST_SUITE("input/diagnostic") {
         CHECK_FALSE(Diagnostics{}.any());
     }
 
-    TEST_CASE("without the text of the file the label stands alone") {
+    TEST_CASE("without the text of the file there is no line to name, and the label stands alone") {
         Diagnostics diagnostics;
         auto one = at(3, 5, "the bolt is too long");
         one.label = "here";
         one.help = "shorten it";
         diagnostics.error(one);
         CHECK(diagnostics.text() ==
-              "a.toml:3:5: error: the bolt is too long\n"
+              "a.toml: error: the bolt is too long\n"
               "  = here\n"
               "      = help: shorten it\n"
               "1 error; nothing was written\n");
@@ -386,10 +388,12 @@ TEST_SUITE("input/diagnostic") {
 
     TEST_CASE("twenty are shown, the rest is counted") {
         Diagnostics diagnostics;
+        diagnostics.keep_text("a.toml", "");
         for (int i = 1; i <= 20; ++i) diagnostics.error(at(i, 1, "wrong"));
-        CHECK(diagnostics.text().ends_with("a.toml:20:1: error: wrong\n20 errors; nothing was written\n"));
+        CHECK(diagnostics.text().ends_with("a.toml:20:1: error: wrong\n   20 | \n      | ^\n20 errors; nothing was written\n"));
         for (int i = 21; i <= 1000; ++i) diagnostics.error(at(i, 1, "wrong"));
-        CHECK(diagnostics.text().ends_with("a.toml:20:1: error: wrong\nand 980 more\n1000 errors; nothing was written\n"));
+        CHECK(diagnostics.text().ends_with(
+            "a.toml:20:1: error: wrong\n   20 | \n      | ^\nand 980 more\n1000 errors; nothing was written\n"));
     }
 
     TEST_CASE("of a very long line the part around the place is shown") {
@@ -475,7 +479,7 @@ TEST_SUITE("input/listing") {
         CHECK(fields[7].fallback == "may be left out");
     }
 
-    TEST_CASE("values as printers show them; what is absent is not listed") {
+    TEST_CASE("values as printers show them, what is absent is not listed") {
         std::vector<NamedValue> values;
         Ply ply;
         ply.thickness = mm(3);

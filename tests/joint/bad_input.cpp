@@ -106,7 +106,9 @@ private:
         const TomlWriter writer(spoilt, watched);
         Diagnostics diagnostics;
         const auto joint = read_joint(writer.text(), file_, built_in(), diagnostics);
-        const auto fault = [&](const std::string& why) { faults.push_back(fmt::format("{}: {}: {}\n{}", file_, what, why, diagnostics.any() ? diagnostics.text() : "")); };
+        const auto fault = [&](const std::string& why) {
+            faults.push_back(fmt::format("{}: {}: {}\n{}", file_, what, why, diagnostics.any() ? diagnostics.text() : ""));
+        };
         if (joint) {
             if (diagnostics.any()) return fault("accepted with errors");
             if (want == Want::refused) return fault("accepted");
@@ -120,9 +122,12 @@ private:
         for (const auto& d : diagnostics.sorted()) {
             ++codes[d.code];
             if (!d.at.file || *d.at.file != file_) return fault("another file is named");
-            if (d.at.line < 1 || d.at.line > std::max(1, writer.lines()) || d.at.column < 1 || d.at.width < 1) return fault(fmt::format("place {}:{} is not in the file", d.at.line, d.at.column));
-            if (d.code.empty() || d.message.empty() || d.message.find('\n') != std::string::npos) return fault("a message is empty or broken over lines");
-            if (d.message.back() == '.' || (d.message.front() >= 'A' && d.message.front() <= 'Z')) return fault("a message is not in the house's form: " + d.message);
+            if (d.at.line < 1 || d.at.line > std::max(1, writer.lines()) || d.at.column < 1 || d.at.width < 1)
+                return fault(fmt::format("place {}:{} is not in the file", d.at.line, d.at.column));
+            if (d.code.empty() || d.message.empty() || d.message.find('\n') != std::string::npos)
+                return fault("a message is empty or broken over lines");
+            if (d.message.back() == '.' || (d.message.front() >= 'A' && d.message.front() <= 'Z'))
+                return fault("a message is not in the house's form: " + d.message);
             // A table with a heading of its own has its keys on the lines below.
             const auto below = watched == nullptr ? 0 : static_cast<int>(watched->entries.size());
             at_line = at_line || (d.at.line >= writer.line() && d.at.line <= writer.line() + below);
@@ -179,7 +184,8 @@ private:
         std::erase_if(entries, [&](const Entry& entry) { return entry.key == name.key; });
         judge(told(steps) + ": missing", copy, record, required ? Want::refused : Want::either, false);
         const std::string key = name.key;
-        for (const auto& wrong : {key + "x", key.substr(1), std::string(1, key[0]) + key, key.size() > 2 ? key.substr(0, key.size() - 2) + key.back() + key[key.size() - 2] : key + "-"}) {
+        for (const auto& wrong : {key + "x", key.substr(1), std::string(1, key[0]) + key,
+                                  key.size() > 2 ? key.substr(0, key.size() - 2) + key.back() + key[key.size() - 2] : key + "-"}) {
             if (wrong.empty() || wrong == key) continue;
             Node misspelt = root_;
             for (auto& entry : find(misspelt, record)->entries)
@@ -198,10 +204,14 @@ private:
         constexpr auto dimension = dimension_of<T>;
         const auto unit = unit_of(dimension);
         const auto put = [&](const std::string& what, const Node& value, Want want) { with(record, name, index, what, value, want); };
-        const auto in_unit = [&](double amount) { return dimension.is_ratio() ? number(amount) : words(fmt::format("{:.17g} {}", amount, unit.name)); };
+        const auto in_unit = [&](double amount) {
+            return dimension.is_ratio() ? number(amount) : words(fmt::format("{:.17g} {}", amount, unit.name));
+        };
         const auto si_of = [](const T& q) {
-            if constexpr (std::same_as<T, double>) return q;
-            else return q.value();
+            if constexpr (std::same_as<T, double>)
+                return q;
+            else
+                return q.value();
         };
         const double infinite = std::numeric_limits<double>::infinity();
         const double least = range == nullptr ? -infinite : (si_of(range->least) - unit.zero) / unit.size;
@@ -255,8 +265,11 @@ private:
     template <class T>
     void spoil_count(const Steps& record, const Name& name, std::size_t index, const Range<T>& range) {
         const auto put = [&](const std::string& what, const Node& value, Want want) { with(record, name, index, what, value, want); };
-        const auto by_range = [&](double amount) { return amount < range.least || amount > range.most || amount != std::floor(amount) ? Want::refused : Want::either; };
-        for (const double amount : {0.0, -1.0, 1.5, 1e-9, 1e9, 1e30, -1e30, static_cast<double>(range.least) - 1, static_cast<double>(range.most) + 1, static_cast<double>(range.least), static_cast<double>(range.most)})
+        const auto by_range = [&](double amount) {
+            return amount < range.least || amount > range.most || amount != std::floor(amount) ? Want::refused : Want::either;
+        };
+        for (const double amount : {0.0, -1.0, 1.5, 1e-9, 1e9, 1e30, -1e30, static_cast<double>(range.least) - 1,
+                                    static_cast<double>(range.most) + 1, static_cast<double>(range.least), static_cast<double>(range.most)})
             put(fmt::format("{}", amount), number(amount), by_range(amount));
         put("nan", number(std::nan("")), Want::refused);
         put("inf", number(std::numeric_limits<double>::infinity()), Want::refused);
@@ -293,7 +306,8 @@ private:
         put("letters of other alphabets", words("Bienenwagen Größe \xe8\x9c\x82"), unknown);
         put("what a format might take for its own", words("{} {0} %s %n"), unknown);
         const Node* here = find(root_, record);
-        if (const Node* value = here->kind == Node::Kind::table ? here->find(name.key) : nullptr; value != nullptr && value->kind == Node::Kind::string) {
+        if (const Node* value = here->kind == Node::Kind::table ? here->find(name.key) : nullptr;
+            value != nullptr && value->kind == Node::Kind::string) {
             put("its own name and a letter", words(value->text + "x"), unknown);
             put("its own name in small letters with a space", words(" " + value->text), unknown);
         }
@@ -341,7 +355,10 @@ private:
         put("an empty string", words(""), Want::refused);
         put("true", flag(true), Want::refused);
         put("a date", date(), Want::refused);
-        put("a list of numbers", list({number(1), number(2), number(3), number(4), number(5), number(6), number(7), number(8), number(9), number(10), number(11)}), Want::refused);
+        put("a list of numbers",
+            list({number(1), number(2), number(3), number(4), number(5), number(6), number(7), number(8), number(9), number(10),
+                  number(11)}),
+            Want::refused);
         if (is_list) {
             put("an empty table", table(), Want::refused);
             put("an empty list", list(), Want::either);
@@ -402,8 +419,10 @@ private:
                 spoil_compound(record, name, index, detail::IsVector<T>::value);
                 auto below = record;
                 const Node* here = find(root_, record);
-                if (here->kind == Node::Kind::array) below.push_back({"", index});
-                else below.push_back({name.key});
+                if (here->kind == Node::Kind::array)
+                    below.push_back({"", index});
+                else
+                    below.push_back({name.key});
                 if (find(root_, below) != nullptr) {
                     go_into(below, member);
                 } else if constexpr (detail::Record<T>) {
@@ -514,7 +533,8 @@ std::string judged(const std::string& text) {
     if (!diagnostics.any()) return "refused without a word";
     const auto lines = static_cast<int>(std::count(text.begin(), text.end(), '\n')) + 2;
     for (const auto& d : diagnostics.sorted())
-        if (!d.at.file || *d.at.file != "spoilt.toml" || d.at.line < 1 || d.at.line > lines || d.at.column < 1) return "no place: " + d.message;
+        if (!d.at.file || *d.at.file != "spoilt.toml" || d.at.line < 1 || d.at.line > lines || d.at.column < 1)
+            return "no place: " + d.message;
     return diagnostics.text().empty() ? "no text" : "";
 }
 
@@ -525,7 +545,8 @@ TEST_SUITE("joint/bad_input") {
         for (const auto& name : demo_names()) {
             INFO(name);
             Diagnostics diagnostics;
-            const auto as_given = read_joint(demo(name), name, built_in(), diagnostics), again = read_joint(TomlWriter(parsed(name), nullptr).text(), name, built_in(), diagnostics);
+            const auto as_given = read_joint(demo(name), name, built_in(), diagnostics),
+                       again = read_joint(TomlWriter(parsed(name), nullptr).text(), name, built_in(), diagnostics);
             REQUIRE_MESSAGE(as_given, diagnostics.text());
             REQUIRE_MESSAGE(again, diagnostics.text());
             CHECK(difference(*assessed(*as_given), *assessed(*again)) == "");

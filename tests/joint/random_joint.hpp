@@ -39,7 +39,7 @@ struct RandomJoint {
     std::optional<std::array<double, 4>> grid;  // rows, columns, pitch x, pitch y
     std::vector<std::array<double, 2>> positions;
 
-    std::string head_washer, nut_washer;  // series, or empty
+    std::string head_washer, nut_washer;               // series, or empty
     std::vector<RandomPlate> head_plates, nut_plates;  // before and after the section; without one all before
     std::string head_layer, nut_layer;                 // next to the section; between the plates where there is none
     std::optional<double> layer_thickness;
@@ -64,15 +64,19 @@ struct RandomJoint {
         const auto inside = [](std::string& to, const char* key, const std::optional<double>& value) {
             if (value) to += fmt::format("{}{} = \"{:.9g} mm\"", to.empty() ? "" : ", ", key, *value);
         };
-        out += fmt::format("[bolt]\nsize = \"{}\"\nclass = \"{}\"\nfinish = \"{}\"\nholes = \"{}\"\nfully-threaded = {}\nrolled-after-heat-treatment = {}\n", size, bolt_class, finish, holes,
-                           fully_threaded, rolled_after);
+        out += fmt::format(
+            "[bolt]\nsize = \"{}\"\nclass = \"{}\"\nfinish = \"{}\"\nholes = \"{}\"\nfully-threaded = {}\nrolled-after-heat-treatment = "
+            "{}\n",
+            size, bolt_class, finish, holes, fully_threaded, rolled_after);
         line("length", length, "mm");
-        out += fmt::format("[tightening]\nmethod = \"{}\"\nproof-utilisation = {:.9g}\nretighten = {}\n", method, proof_utilisation, retighten);
+        out += fmt::format("[tightening]\nmethod = \"{}\"\nproof-utilisation = {:.9g}\nretighten = {}\n", method, proof_utilisation,
+                           retighten);
         line("torque", torque, "N*m");
         line("prevailing-torque", prevailing, "N*m");
         out += "[pattern]\n";
         if (grid) {
-            out += fmt::format("rows = {}\ncolumns = {}\npitch-x = \"{:.9g} mm\"\npitch-y = \"{:.9g} mm\"\n", (*grid)[0], (*grid)[1], (*grid)[2], (*grid)[3]);
+            out += fmt::format("rows = {}\ncolumns = {}\npitch-x = \"{:.9g} mm\"\npitch-y = \"{:.9g} mm\"\n", (*grid)[0], (*grid)[1],
+                               (*grid)[2], (*grid)[3]);
         } else {
             out += "positions = [";
             for (const auto& p : positions) out += fmt::format("[\"{:.9g} mm\", \"{:.9g} mm\"], ", p[0], p[1]);
@@ -82,7 +86,9 @@ struct RandomJoint {
             if (!series.empty()) out += fmt::format("[[part]]\nkind = \"washer\"\nseries = \"{}\"\n", series);
         };
         const auto plate = [&](const RandomPlate& p) {
-            out += fmt::format("[[part]]\nkind = \"plate\"\nname = \"{}\"\nmaterial = \"{}\"\nthickness = \"{:.9g} mm\"\nsurface = \"{}\"\n", p.name, p.material, p.thickness, p.surface);
+            out +=
+                fmt::format("[[part]]\nkind = \"plate\"\nname = \"{}\"\nmaterial = \"{}\"\nthickness = \"{:.9g} mm\"\nsurface = \"{}\"\n",
+                            p.name, p.material, p.thickness, p.surface);
             std::string outline;
             inside(outline, "x-min", p.x_min);
             inside(outline, "x-max", p.x_max);
@@ -106,8 +112,10 @@ struct RandomJoint {
         }
         if (has_section) {
             layer(head_layer);
-            out += fmt::format("[[part]]\nkind = \"section\"\nname = \"rail\"\nmaterial = \"{}\"\nsurface = \"{}\"\nwidth = \"{:.9g} mm\"\nheight = \"{:.9g} mm\"\nwall = \"{:.9g} mm\"\n",
-                               section_material, section_surface, width, height, wall);
+            out += fmt::format(
+                "[[part]]\nkind = \"section\"\nname = \"rail\"\nmaterial = \"{}\"\nsurface = \"{}\"\nwidth = \"{:.9g} mm\"\nheight = "
+                "\"{:.9g} mm\"\nwall = \"{:.9g} mm\"\n",
+                section_material, section_surface, width, height, wall);
             line("web", web, "mm");
             line("height-tolerance", height_tolerance, "mm");
             line("offset-y", offset_y, "mm");
@@ -126,7 +134,8 @@ struct RandomJoint {
             for (const auto& p : nut_plates) plate(p);
         }
         washer(nut_washer);
-        out += fmt::format("[temperatures]\nassembly = \"{:.9g} degC\"\ncoldest = \"{:.9g} degC\"\nhottest = \"{:.9g} degC\"\n", assembly, coldest, hottest);
+        out += fmt::format("[temperatures]\nassembly = \"{:.9g} degC\"\ncoldest = \"{:.9g} degC\"\nhottest = \"{:.9g} degC\"\n", assembly,
+                           coldest, hottest);
         for (std::size_t i = 0; i < loads.size(); ++i) {
             const auto& l = loads[i];
             out += fmt::format("[[load-case]]\nname = \"case {}\"\nformat = \"{}\"\n", i + 1, l.is_static ? "static" : "dynamic");
@@ -164,7 +173,9 @@ inline bool chance(int percent) { return whole(0, 99) >= 100 - percent; }
 inline int about_zero(int most) { return whole(0, most) * (chance(50) ? -1 : 1); }
 /// In steps a person would write: tenths.
 inline double tenths(double least, double most) {
-    return whole(static_cast<int>(std::ceil(10.0 * least - 1e-9)), std::max(static_cast<int>(std::floor(10.0 * most + 1e-9)), static_cast<int>(std::ceil(10.0 * least - 1e-9)))) / 10.0;
+    return whole(static_cast<int>(std::ceil(10.0 * least - 1e-9)),
+                 std::max(static_cast<int>(std::floor(10.0 * most + 1e-9)), static_cast<int>(std::ceil(10.0 * least - 1e-9)))) /
+           10.0;
 }
 template <class T>
 const T& one_of(const std::vector<T>& list) {
@@ -195,8 +206,10 @@ inline std::vector<std::string> partners(const std::string& surface) {
     std::vector<std::string> list;
     for (const auto& row : built_in().of<SlipFactor>().rows) {
         if (row.between) continue;
-        if (row.a == surface) list.push_back(row.b);
-        else if (row.b == surface) list.push_back(row.a);
+        if (row.a == surface)
+            list.push_back(row.b);
+        else if (row.b == surface)
+            list.push_back(row.a);
     }
     return list;
 }
@@ -231,8 +244,10 @@ inline RandomJoint joint() {
     j.size = thread.name;
     std::vector<Row<BoltClass>> classes;
     for (const auto& row : tables.of<BoltClass>().rows) {
-        const bool covers = (!row.above_diameter || thread.diameter > *row.above_diameter) && (!row.up_to_diameter || thread.diameter <= *row.up_to_diameter);
-        const bool has_nut = std::any_of(tables.of<Nut>().rows.begin(), tables.of<Nut>().rows.end(), [&](const auto& nut) { return nut.size == j.size && nut.nut_class == row.nut_class; });
+        const bool covers = (!row.above_diameter || thread.diameter > *row.above_diameter) &&
+                            (!row.up_to_diameter || thread.diameter <= *row.up_to_diameter);
+        const bool has_nut = std::any_of(tables.of<Nut>().rows.begin(), tables.of<Nut>().rows.end(),
+                                         [&](const auto& nut) { return nut.size == j.size && nut.nut_class == row.nut_class; });
         if (covers && has_nut) classes.push_back(row);
     }
     const auto property_class = one_of(classes);
@@ -274,7 +289,9 @@ inline RandomJoint joint() {
             for (const auto& row : tables.of<Material>().rows)
                 if (word_of(row.family) == group) metals.push_back(row);
             for (const auto& row : tables.of<StockTube>().rows)
-                if (row.material_group == group && in_mm(row.outside_diameter - 2.0 * row.wall) >= d + 0.2 && in_mm(row.outside_diameter) > hole) stock.push_back(row);
+                if (row.material_group == group && in_mm(row.outside_diameter - 2.0 * row.wall) >= d + 0.2 &&
+                    in_mm(row.outside_diameter) > hole)
+                    stock.push_back(row);
             if (stock.empty()) {
                 j.arrangement = "none";
             } else {
@@ -298,7 +315,8 @@ inline RandomJoint joint() {
     int columns = whole(1, 4), rows = whole(1, j.has_section ? 2 : 3);
     while (rows * columns > 8) --columns;
     const double web = j.web.value_or(j.wall);
-    const double pitch_x = std::ceil(widest * whole(careful ? 250 : 110, 500) / 100.0), pitch_y = std::ceil(widest * whole(careful ? 250 : 110, 300) / 100.0);
+    const double pitch_x = std::ceil(widest * whole(careful ? 250 : 110, 500) / 100.0),
+                 pitch_y = std::ceil(widest * whole(careful ? 250 : 110, 300) / 100.0);
     if (j.has_section && (rows - 1) * pitch_y + widest + 2.0 * web + 3.0 > 480.0) rows = 1;
     std::vector<std::array<double, 2>> bolts;
     for (int r = 0; r < rows; ++r)
@@ -330,7 +348,8 @@ inline RandomJoint joint() {
         if (chance(40)) j.section_x_max = x_high + std::ceil(widest * whole(careful ? 150 : 60, 400) / 100.0);
         if (chance(20)) j.section_x_min = x_low - std::ceil(widest * whole(careful ? 150 : 60, 400) / 100.0);
         if (j.arrangement == "through the walls" && chance(50)) j.tube_length = j.height;
-        if (j.arrangement == "between the walls" && chance(30)) j.tube_length = std::max(3.0, j.height - 2.0 * j.wall + about_zero(20) / 100.0);
+        if (j.arrangement == "between the walls" && chance(30))
+            j.tube_length = std::max(3.0, j.height - 2.0 * j.wall + about_zero(20) / 100.0);
         const auto* row = tables.of<Material>().find(j.section_material);
         if (row->haz_proof_strength && row->haz_ultimate_strength) j.section_weld = chance(20);
     }
@@ -370,12 +389,16 @@ inline RandomJoint joint() {
         } else {
             j.head_layer.clear();
         }
-        if (faces != 0) j.nut_plates.push_back(plate("plate at the nut", j.nut_layer.empty() ? one_of(partners(wall_surface)) : one_of(surfaces)));
-        else j.nut_layer.clear();
+        if (faces != 0)
+            j.nut_plates.push_back(plate("plate at the nut", j.nut_layer.empty() ? one_of(partners(wall_surface)) : one_of(surfaces)));
+        else
+            j.nut_layer.clear();
     } else {
         j.head_plates.push_back(plate("first plate", wall_surface));
         j.head_plates.push_back(plate("second plate", j.head_layer.empty() ? one_of(partners(wall_surface)) : one_of(surfaces)));
-        if (chance(20)) j.head_plates.push_back(plate("third plate", one_of(partners(j.head_plates.back().surface).empty() ? surfaces : partners(j.head_plates.back().surface))));
+        if (chance(20))
+            j.head_plates.push_back(plate(
+                "third plate", one_of(partners(j.head_plates.back().surface).empty() ? surfaces : partners(j.head_plates.back().surface))));
     }
 
     // Washers that exist in this size.
@@ -410,7 +433,9 @@ inline RandomJoint joint() {
         j.hottest = j.assembly + whole(0, 80);
     }
     // From idle to hopeless.
-    const double most_per_bolt = d * d * (careful ? one_of(std::vector<double>{0.0002, 0.0005, 0.001, 0.003}) : one_of(std::vector<double>{0.001, 0.01, 0.03, 0.1, 0.3}));
+    const double most_per_bolt =
+        d * d *
+        (careful ? one_of(std::vector<double>{0.0002, 0.0005, 0.001, 0.003}) : one_of(std::vector<double>{0.001, 0.01, 0.03, 0.1, 0.3}));
     const int cases = whole(1, careful ? 3 : 5);
     for (int i = 0; i < cases; ++i) j.loads.push_back(load(most_per_bolt, static_cast<int>(bolts.size()), bolts.front()[0]));
     if (chance(20)) {

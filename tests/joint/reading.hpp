@@ -78,24 +78,30 @@ inline std::string unsound(const Assessment& a) {
         if (r.outcome.utilisation < 0) return fmt::format("{}: utilisation {} is negative", where, r.outcome.utilisation);
         if (!std::isfinite(r.outcome.demand.si())) return where + ": demand is not finite";
         if (!std::isfinite(r.outcome.resistance.si())) return where + ": resistance is not finite";
-        if (r.outcome.design_factor && !(std::isfinite(*r.outcome.design_factor) && *r.outcome.design_factor >= 0)) return where + ": design factor is not a number";
-        if (r.static_factor && !(std::isfinite(*r.static_factor) && *r.static_factor >= 0)) return where + ": static design factor is not a number";
+        if (r.outcome.design_factor && !(std::isfinite(*r.outcome.design_factor) && *r.outcome.design_factor >= 0))
+            return where + ": design factor is not a number";
+        if (r.static_factor && !(std::isfinite(*r.static_factor) && *r.static_factor >= 0))
+            return where + ": static design factor is not a number";
         if ((r.status == Status::pass) != (r.outcome.utilisation <= 1.0 + 1e-9)) return where + ": status and utilisation differ";
         all_pass = all_pass && r.status == Status::pass;
     }
     for (const auto& stage : a.clamp) {
-        if (!std::isfinite(in_N(stage.least)) || !std::isfinite(in_N(stage.greatest))) return fmt::format("clamp {} is not finite", stage.id);
-        if (stage.least < newton(0) || stage.least > stage.greatest) return fmt::format("clamp {}: least {} N, greatest {} N", stage.id, in_N(stage.least), in_N(stage.greatest));
+        if (!std::isfinite(in_N(stage.least)) || !std::isfinite(in_N(stage.greatest)))
+            return fmt::format("clamp {} is not finite", stage.id);
+        if (stage.least < newton(0) || stage.least > stage.greatest)
+            return fmt::format("clamp {}: least {} N, greatest {} N", stage.id, in_N(stage.least), in_N(stage.greatest));
     }
     const auto& s = a.state;
-    for (const double number : {in_Nm(s.torque), s.load_factor, s.bolt_share, s.clamp_share, in_N(s.greatest), in_N(s.settled_least), in_N(s.preload.least), in_N(s.preload.greatest)})
+    for (const double number : {in_Nm(s.torque), s.load_factor, s.bolt_share, s.clamp_share, in_N(s.greatest), in_N(s.settled_least),
+                                in_N(s.preload.least), in_N(s.preload.greatest)})
         if (!std::isfinite(number) || number < 0) return "a value of the state is negative or not finite";
     if (s.preload.least > s.preload.greatest) return "the preload band is upside down";
     if (s.bolt_share > 1 || s.clamp_share > 1) return "a share of the load is above one";
     // Besides the checks, two things fail a joint: no stocked tube, and a moment the pattern cannot take.
     bool others = s.tube.fits;
     for (std::size_t i = 0; i < s.joint->load_cases.size(); ++i) others = others && s.turning[i] != Turning::impossible;
-    if (a.passes != (all_pass && others)) return fmt::format("verdict is {}, but all checks pass is {}, and the rest {}", a.passes, all_pass, others);
+    if (a.passes != (all_pass && others))
+        return fmt::format("verdict is {}, but all checks pass is {}, and the rest {}", a.passes, all_pass, others);
     return {};
 }
 
@@ -108,16 +114,20 @@ inline std::string difference(const Assessment& a, const Assessment& b) {
         const auto id = std::string(r.info->id);
         if (r.info != q.info || r.status != q.status || r.outcome.applicable != q.outcome.applicable) return id + ": status";
         if (r.where.part != q.where.part || r.where.load_case != q.where.load_case || r.where.bolt != q.where.bolt) return id + ": place";
-        if (r.outcome.utilisation != q.outcome.utilisation || r.outcome.demand.si() != q.outcome.demand.si() || r.outcome.resistance.si() != q.outcome.resistance.si())
+        if (r.outcome.utilisation != q.outcome.utilisation || r.outcome.demand.si() != q.outcome.demand.si() ||
+            r.outcome.resistance.si() != q.outcome.resistance.si())
             return fmt::format("{}: utilisation {} and {}", id, r.outcome.utilisation, q.outcome.utilisation);
         if (r.outcome.design_factor != q.outcome.design_factor || r.static_factor != q.static_factor) return id + ": design factor";
         if (r.outcome.note != q.outcome.note) return id + ": note";
     }
     for (std::size_t i = 0; i < a.clamp.size(); ++i)
-        if (a.clamp[i].least != b.clamp[i].least || a.clamp[i].greatest != b.clamp[i].greatest) return "clamp " + std::string(a.clamp[i].id);
+        if (a.clamp[i].least != b.clamp[i].least || a.clamp[i].greatest != b.clamp[i].greatest)
+            return "clamp " + std::string(a.clamp[i].id);
     if (a.state.torque != b.state.torque) return "torque";
     const auto &t = a.state.tube, &u = b.state.tube;
-    if (t.present != u.present || t.fits != u.fits || (t.present && (t.stock->name != u.stock->name || t.chosen != u.chosen || t.length != u.length))) return "tube";
+    if (t.present != u.present || t.fits != u.fits ||
+        (t.present && (t.stock->name != u.stock->name || t.chosen != u.chosen || t.length != u.length)))
+        return "tube";
     return {};
 }
 

@@ -40,11 +40,13 @@ public:
 private:
     static bool is_block(const Node& node) {
         if (node.kind == Node::Kind::table) return true;
-        return node.kind == Node::Kind::array && !node.items.empty() && std::all_of(node.items.begin(), node.items.end(), [](const Node& item) { return item.kind == Node::Kind::table; });
+        return node.kind == Node::Kind::array && !node.items.empty() &&
+               std::all_of(node.items.begin(), node.items.end(), [](const Node& item) { return item.kind == Node::Kind::table; });
     }
 
     static std::string key(const std::string& name) {
-        const bool bare = !name.empty() && name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_") == std::string::npos;
+        const bool bare = !name.empty() &&
+                          name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_") == std::string::npos;
         return bare ? name : quoted(name);
     }
 
@@ -52,8 +54,10 @@ private:
         std::string out = "\"";
         for (const char c : words) {
             if (c == '"' || c == '\\') out += '\\';
-            if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) out += fmt::format("\\u{:04x}", static_cast<unsigned>(static_cast<unsigned char>(c)));
-            else out += c;
+            if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f)
+                out += fmt::format("\\u{:04x}", static_cast<unsigned>(static_cast<unsigned char>(c)));
+            else
+                out += c;
         }
         return out + '"';
     }

@@ -12,12 +12,25 @@ namespace {
 
 /// M12 8.8 in a 3 mm wall of 6082-T6.
 Bearing::Inputs wall(double e_1, double e_2, DesignMethod method = DesignMethod::en_1999) {
-    return {.bolt_diameter = mm(12), .hole_diameter = mm(13), .thickness = mm(3), .ultimate_strength = MPa(290), .bolt_ultimate_strength = MPa(800),
-            .end_distance = mm(e_1), .edge_distance = mm(e_2), .pitch = {}, .gauge = {}, .method = method};
+    return {.bolt_diameter = mm(12),
+            .hole_diameter = mm(13),
+            .thickness = mm(3),
+            .ultimate_strength = MPa(290),
+            .bolt_ultimate_strength = MPa(800),
+            .end_distance = mm(e_1),
+            .edge_distance = mm(e_2),
+            .pitch = {},
+            .gauge = {},
+            .method = method};
 }
 
 TearOut::Inputs end_of(double e_1, DesignMethod method) {
-    return {.bolt_diameter = mm(12), .hole_diameter = mm(13), .thickness = mm(3), .ultimate_strength = MPa(290), .end_distance = mm(e_1), .method = method};
+    return {.bolt_diameter = mm(12),
+            .hole_diameter = mm(13),
+            .thickness = mm(3),
+            .ultimate_strength = MPa(290),
+            .end_distance = mm(e_1),
+            .method = method};
 }
 
 }  // namespace
@@ -34,7 +47,8 @@ TEST_SUITE("mechanics/bearing") {
         CHECK(in_kN(adm.resistance) == doctest::Approx(15.7).epsilon(4e-3));
         CHECK(in_kN(Bearing::compute(wall(24, 20, DesignMethod::adm)).characteristic) == doctest::Approx(20.88).epsilon(3e-4));
         // Planes from the hole edge, 6.5 mm from its centre, where the pack counts from the bolt's, 6 mm: 18.07 (24 - 6.5)/(24 - 6).
-        CHECK(in_kN(TearOut::compute(end_of(24, DesignMethod::en_1999)).characteristic) == doctest::Approx(18.07 * 17.5 / 18.0).epsilon(1e-3));
+        CHECK(in_kN(TearOut::compute(end_of(24, DesignMethod::en_1999)).characteristic) ==
+              doctest::Approx(18.07 * 17.5 / 18.0).epsilon(1e-3));
     }
 
     TEST_CASE("the full resistance is earned at 3 d_0 along and 1.5 d_0 across") {

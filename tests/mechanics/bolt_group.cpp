@@ -30,8 +30,12 @@ TEST_SUITE("mechanics/bolt_group") {
         std::mt19937 random(1);
         std::uniform_real_distribution<double> load(-50, 50);
         for (int round = 0; round < 200; ++round) {
-            BoltGroupInPlane::Inputs in{.positions = random_pattern(random), .force_x = kN(load(random)), .force_y = kN(load(random)),
-                                        .moment = kNm(load(random)), .reference_x = mm(10 * load(random)), .reference_y = mm(10 * load(random))};
+            BoltGroupInPlane::Inputs in{.positions = random_pattern(random),
+                                        .force_x = kN(load(random)),
+                                        .force_y = kN(load(random)),
+                                        .moment = kNm(load(random)),
+                                        .reference_x = mm(10 * load(random)),
+                                        .reference_y = mm(10 * load(random))};
             REQUIRE(BoltGroupInPlane::refusal(in) == nullptr);
             const auto answer = BoltGroupInPlane::compute(in);
             std::vector<PlaneForce> forces(in.positions.size());
@@ -54,26 +58,43 @@ TEST_SUITE("mechanics/bolt_group") {
     }
 
     TEST_CASE("in-plane cases A, B and C of own arithmetic") {
-        BoltGroupInPlane::Inputs in{.positions = {{mm(0), mm(0)}, {mm(60), mm(0)}, {mm(0), mm(80)}, {mm(60), mm(80)}}, .force_x = kN(0), .force_y = kN(-10),
-                                    .moment = Nm(0), .reference_x = mm(180), .reference_y = mm(40)};
+        BoltGroupInPlane::Inputs in{.positions = {{mm(0), mm(0)}, {mm(60), mm(0)}, {mm(0), mm(80)}, {mm(60), mm(80)}},
+                                    .force_x = kN(0),
+                                    .force_y = kN(-10),
+                                    .moment = Nm(0),
+                                    .reference_x = mm(180),
+                                    .reference_y = mm(40)};
         CHECK(in_kN(BoltGroupInPlane::compute(in).resultant) == doctest::Approx(9.2195).epsilon(1e-5));
         in.force_x = kN(5);
         in.force_y = kN(-10 * std::sqrt(0.75));
         CHECK(in_kN(BoltGroupInPlane::compute(in).resultant) == doctest::Approx(8.8489).epsilon(1e-5));
-        BoltGroupInPlane::Inputs corner{.positions = {{mm(0), mm(0)}, {mm(70), mm(0)}, {mm(0), mm(70)}}, .force_x = kN(0), .force_y = kN(-10),
-                                        .moment = Nm(0), .reference_x = mm(150), .reference_y = mm(35)};
+        BoltGroupInPlane::Inputs corner{.positions = {{mm(0), mm(0)}, {mm(70), mm(0)}, {mm(0), mm(70)}},
+                                        .force_x = kN(0),
+                                        .force_y = kN(-10),
+                                        .moment = Nm(0),
+                                        .reference_x = mm(150),
+                                        .reference_y = mm(35)};
         CHECK(in_kN(BoltGroupInPlane::compute(corner).resultant) == doctest::Approx(13.1815).epsilon(1e-5));
     }
 
     TEST_CASE("four M16 of the fifth textbook example, lever the wrong way round") {
         // The 40 mm half-spacing along the load instead of across it: 6.80 kN.
-        const auto answer = BoltGroupInPlane::compute({.positions = {{mm(30), mm(40)}, {mm(30), mm(-40)}, {mm(-30), mm(40)}, {mm(-30), mm(-40)}},
-                                                       .force_x = kN(0), .force_y = kN(-10), .moment = Nm(0), .reference_x = mm(100)});
+        const auto answer =
+            BoltGroupInPlane::compute({.positions = {{mm(30), mm(40)}, {mm(30), mm(-40)}, {mm(-30), mm(40)}, {mm(-30), mm(-40)}},
+                                       .force_x = kN(0),
+                                       .force_y = kN(-10),
+                                       .moment = Nm(0),
+                                       .reference_x = mm(100)});
         CHECK(in_kN(answer.resultant) == doctest::Approx(6.80).epsilon(0.001));
     }
 
     TEST_CASE("in-plane: a single bolt takes force, not moment") {
-        BoltGroupInPlane::Inputs in{.positions = {{mm(10), mm(20)}}, .force_x = kN(3), .force_y = kN(4), .moment = Nm(0), .reference_x = mm(10), .reference_y = mm(20)};
+        BoltGroupInPlane::Inputs in{.positions = {{mm(10), mm(20)}},
+                                    .force_x = kN(3),
+                                    .force_y = kN(4),
+                                    .moment = Nm(0),
+                                    .reference_x = mm(10),
+                                    .reference_y = mm(20)};
         CHECK(BoltGroupInPlane::refusal(in) == nullptr);
         CHECK(in_kN(BoltGroupInPlane::compute(in).resultant) == doctest::Approx(5));
         in.moment = Nm(1);
@@ -113,7 +134,8 @@ TEST_SUITE("mechanics/bolt_group") {
     }
 
     TEST_CASE("out-of-plane rows at 40, 110 and 180 mm from the toe: own arithmetic") {
-        auto in = pulled({{mm(0), mm(40)}, {mm(50), mm(40)}, {mm(0), mm(110)}, {mm(50), mm(110)}, {mm(0), mm(180)}, {mm(50), mm(180)}}, kN(0), kNm(4), Nm(0));
+        auto in = pulled({{mm(0), mm(40)}, {mm(50), mm(40)}, {mm(0), mm(110)}, {mm(50), mm(110)}, {mm(0), mm(180)}, {mm(50), mm(180)}},
+                         kN(0), kNm(4), Nm(0));
         const auto about_centroid = BoltGroupOutOfPlane::compute(in);
         CHECK(in_kN(about_centroid.tension) == doctest::Approx(14.286).epsilon(4e-5));
         CHECK(in_kN(about_centroid.least) == doctest::Approx(-14.286).epsilon(4e-5));
@@ -123,7 +145,8 @@ TEST_SUITE("mechanics/bolt_group") {
         in.heel_y = mm(110);
         CHECK(BoltGroupOutOfPlane::refusal(in) == nullptr);
         std::array<Force, 6> tensions{};
-        REQUIRE(out_of_plane_bolt_forces(in.positions, inertia_of(in.positions), {kN(0), kNm(4), Nm(0), Pivot::heel, mm(0), mm(110)}, tensions));
+        REQUIRE(out_of_plane_bolt_forces(in.positions, inertia_of(in.positions), {kN(0), kNm(4), Nm(0), Pivot::heel, mm(0), mm(110)},
+                                         tensions));
         CHECK(in_kN(tensions[0]) == doctest::Approx(1.735).epsilon(3e-4));
         CHECK(in_kN(tensions[2]) == doctest::Approx(4.772).epsilon(1e-4));
         CHECK(in_kN(tensions[4]) == doctest::Approx(7.809).epsilon(1e-4));

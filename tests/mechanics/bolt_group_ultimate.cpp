@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "mechanics/bolt_group_in_plane.hpp"
 #include "mechanics/bolt_group_ultimate.hpp"
+#include "mechanics/bolt_group_in_plane.hpp"
 
 #include <doctest/doctest.h>
 
@@ -15,7 +15,13 @@ namespace {
 Length inch(double v) { return mm(25.4 * v); }
 
 BoltGroupUltimate::Inputs loaded(std::vector<Position> bolts, Force x, Force y, Length at_x, Length at_y) {
-    return {.positions = std::move(bolts), .force_x = x, .force_y = y, .moment = Nm(0), .reference_x = at_x, .reference_y = at_y, .bolt_ultimate = kN(100)};
+    return {.positions = std::move(bolts),
+            .force_x = x,
+            .force_y = y,
+            .moment = Nm(0),
+            .reference_x = at_x,
+            .reference_y = at_y,
+            .bolt_ultimate = kN(100)};
 }
 
 Length magnitude_of(const Position& bolt, Length x, Length y) { return sqrt(squared(bolt.x - x) + squared(bolt.y - y)); }
@@ -40,11 +46,15 @@ double lines(int count, int n, double e) {
 TEST_SUITE("mechanics/bolt_group_ultimate") {
     // Own arithmetic, rounded to four figures: no published table.
     TEST_CASE("coefficients of a single line") {
-        struct Row { double e; std::array<double, 7> C; };
-        for (const Row& row : {Row{2, {1.178, 2.225, 3.319, 4.393, 5.445, 6.482, 7.507}}, Row{3, {0.878, 1.754, 2.814, 3.899, 4.984, 6.058, 7.118}},
-                               Row{4, {0.689, 1.400, 2.365, 3.399, 4.474, 5.560, 6.643}}, Row{5, {0.564, 1.148, 2.007, 2.955, 3.983, 5.049, 6.132}},
-                               Row{6, {0.476, 0.967, 1.730, 2.585, 3.545, 4.567, 5.625}}, Row{8, {0.362, 0.732, 1.343, 2.036, 2.854, 3.753, 4.720}},
-                               Row{12, {0.243, 0.490, 0.919, 1.402, 2.005, 2.683, 3.442}}})
+        struct Row {
+            double e;
+            std::array<double, 7> C;
+        };
+        for (const Row& row :
+             {Row{2, {1.178, 2.225, 3.319, 4.393, 5.445, 6.482, 7.507}}, Row{3, {0.878, 1.754, 2.814, 3.899, 4.984, 6.058, 7.118}},
+              Row{4, {0.689, 1.400, 2.365, 3.399, 4.474, 5.560, 6.643}}, Row{5, {0.564, 1.148, 2.007, 2.955, 3.983, 5.049, 6.132}},
+              Row{6, {0.476, 0.967, 1.730, 2.585, 3.545, 4.567, 5.625}}, Row{8, {0.362, 0.732, 1.343, 2.036, 2.854, 3.753, 4.720}},
+              Row{12, {0.243, 0.490, 0.919, 1.402, 2.005, 2.683, 3.442}}})
             for (int n = 2; n <= 8; ++n) {
                 CAPTURE(row.e);
                 CAPTURE(n);
@@ -53,7 +63,10 @@ TEST_SUITE("mechanics/bolt_group_ultimate") {
     }
 
     TEST_CASE("coefficients of two lines") {
-        struct Row { double e; std::array<double, 6> C; };
+        struct Row {
+            double e;
+            std::array<double, 6> C;
+        };
         for (const Row& row : {Row{2, {0.841, 2.542, 4.478, 6.591, 8.716, 10.82}}, Row{3, {0.654, 2.032, 3.676, 5.668, 7.769, 9.908}},
                                Row{4, {0.535, 1.675, 3.056, 4.860, 6.836, 8.930}}, Row{6, {0.393, 1.224, 2.250, 3.687, 5.318, 7.174}},
                                Row{8, {0.310, 0.958, 1.775, 2.931, 4.265, 5.855}}, Row{12, {0.218, 0.663, 1.242, 2.055, 3.010, 4.193}}})
@@ -66,10 +79,14 @@ TEST_SUITE("mechanics/bolt_group_ultimate") {
     }
 
     TEST_CASE("cases A, B and C of own arithmetic, constants in metric rounding") {
-        struct Case { std::vector<Position> bolts; double fx, fy, x, y, C, x0, y0; };
+        struct Case {
+            std::vector<Position> bolts;
+            double fx, fy, x, y, C, x0, y0;
+        };
         const std::vector<Position> four{{mm(0), mm(0)}, {mm(60), mm(0)}, {mm(0), mm(80)}, {mm(60), mm(80)}};
-        for (const Case& c : {Case{four, 0, -10, 180, 40, 1.19071, 7.997, 40.0}, Case{four, 5, -8.66025403784, 180, 40, 1.29035, 8.059, 20.089},
-                              Case{{{mm(0), mm(0)}, {mm(70), mm(0)}, {mm(0), mm(70)}}, 0, -10, 150, 35, 0.89096, 1.027, 16.892}}) {
+        for (const Case& c :
+             {Case{four, 0, -10, 180, 40, 1.19071, 7.997, 40.0}, Case{four, 5, -8.66025403784, 180, 40, 1.29035, 8.059, 20.089},
+              Case{{{mm(0), mm(0)}, {mm(70), mm(0)}, {mm(0), mm(70)}}, 0, -10, 150, 35, 0.89096, 1.027, 16.892}}) {
             auto in = loaded(c.bolts, kN(c.fx), kN(c.fy), mm(c.x), mm(c.y));
             in.greatest_deformation = mm(8.64);
             in.deformation_scale = mm(1 / 0.3937);
@@ -118,7 +135,8 @@ TEST_SUITE("mechanics/bolt_group_ultimate") {
             Force sum_x = newton(0), sum_y = newton(0);
             Moment sum = Nm(0);
             for (const auto& bolt : bolts) {
-                const Length dx = bolt.x - *answer.centre_x, dy = bolt.y - *answer.centre_y, r = magnitude_of(bolt, *answer.centre_x, *answer.centre_y);
+                const Length dx = bolt.x - *answer.centre_x, dy = bolt.y - *answer.centre_y,
+                             r = magnitude_of(bolt, *answer.centre_x, *answer.centre_y);
                 const Force R = kN(100) * std::pow(1 - std::exp(-10 * 0.34 * double(r / far)), 0.55);
                 sum_x -= R * double(dy / r);
                 sum_y += R * double(dx / r);
@@ -128,7 +146,8 @@ TEST_SUITE("mechanics/bolt_group_ultimate") {
             CHECK(turn * in_kN(sum_x) == doctest::Approx(in_kN(in.force_x) * answer.load_factor).epsilon(1e-5).scale(100));
             CHECK(turn * in_kN(sum_y) == doctest::Approx(in_kN(in.force_y) * answer.load_factor).epsilon(1e-5).scale(100));
             CHECK(turn * in_kNm(sum) == doctest::Approx(in_kNm(about_centre(in, answer)) * answer.load_factor).epsilon(1e-5).scale(10));
-            const auto elastic = BoltGroupInPlane::compute({in.positions, in.force_x, in.force_y, in.moment, in.reference_x, in.reference_y});
+            const auto elastic =
+                BoltGroupInPlane::compute({in.positions, in.force_x, in.force_y, in.moment, in.reference_x, in.reference_y});
             CHECK(answer.load_factor >= 0.98 * double(kN(100) / elastic.resultant));
         }
     }
@@ -172,7 +191,10 @@ TEST_SUITE("mechanics/bolt_group_ultimate") {
                             in.exponent = exponent;
                             in.search = search;
                             const auto answer = BoltGroupUltimate::compute(in);
-                            CAPTURE(most); CAPTURE(scale); CAPTURE(exponent); CAPTURE(at);
+                            CAPTURE(most);
+                            CAPTURE(scale);
+                            CAPTURE(exponent);
+                            CAPTURE(at);
                             CHECK(std::isfinite(answer.coefficient));
                             CHECK(std::isfinite(answer.residual));
                             if (search == CentreSearch::plane) CHECK(answer.converged);

@@ -9,13 +9,19 @@ using namespace faywright;
 
 namespace {
 BoltShear::Inputs m12(DesignMethod method) {
-    return {.bolt_diameter = mm(12), .area = mm2(84.3), .bolt_ultimate_strength = MPa(800), .packing = {}, .joint_length = {}, .method = method};
+    return {.bolt_diameter = mm(12),
+            .area = mm2(84.3),
+            .bolt_ultimate_strength = MPa(800),
+            .packing = {},
+            .joint_length = {},
+            .method = method};
 }
 }  // namespace
 
 TEST_SUITE("mechanics/bolt_resistance") {
     TEST_CASE("M12 8.8: own arithmetic") {
-        CHECK(in_kN(BoltTension::compute({.stress_area = mm2(84.3), .bolt_ultimate_strength = MPa(800)}).resistance) == doctest::Approx(48.6).epsilon(1e-3));
+        CHECK(in_kN(BoltTension::compute({.stress_area = mm2(84.3), .bolt_ultimate_strength = MPa(800)}).resistance) ==
+              doctest::Approx(48.6).epsilon(1e-3));
         CHECK(in_kN(BoltShear::compute(m12(DesignMethod::en_1993)).resistance) == doctest::Approx(0.6 * 0.8 * 84.3 / 1.25));
     }
 

@@ -10,11 +10,28 @@ using doctest::Approx;
 
 namespace {
 ThreadStripping::Inputs m10() {
-    return {.nominal_diameter = mm(10), .pitch = mm(1.5), .engagement = mm(10), .bolt_major_least = mm(9.732), .bolt_pitch_least = mm(8.862), .nut_minor_greatest = mm(8.676),
-            .nut_pitch_greatest = mm(9.206), .width_across_flats = {}, .bolt_strength = MPa(800), .nut_strength = MPa(260), .bolt_shear_ratio = 0.65, .nut_shear_ratio = 0.70};
+    return {.nominal_diameter = mm(10),
+            .pitch = mm(1.5),
+            .engagement = mm(10),
+            .bolt_major_least = mm(9.732),
+            .bolt_pitch_least = mm(8.862),
+            .nut_minor_greatest = mm(8.676),
+            .nut_pitch_greatest = mm(9.206),
+            .width_across_flats = {},
+            .bolt_strength = MPa(800),
+            .nut_strength = MPa(260),
+            .bolt_shear_ratio = 0.65,
+            .nut_shear_ratio = 0.70};
 }
 BoltFatigue::Inputs m12(FatigueMethod method) {
-    return {.force_amplitude = kN(2), .stress_area = mm2(84.3), .nominal_diameter = mm(12), .mean_force = kN(0.7 * 53.952), .proof_force = kN(53.952), .coating_factor = 1.0, .cycles = 2e6, .method = method};
+    return {.force_amplitude = kN(2),
+            .stress_area = mm2(84.3),
+            .nominal_diameter = mm(12),
+            .mean_force = kN(0.7 * 53.952),
+            .proof_force = kN(53.952),
+            .coating_factor = 1.0,
+            .cycles = 2e6,
+            .method = method};
 }
 double endurance(FatigueMethod method, double cycles) {
     auto in = m12(method);
@@ -155,7 +172,12 @@ TEST_SUITE("mechanics/bolt_strength") {
         };
         for (const auto& row : rows) {
             CAPTURE(row.force);
-            SurfacePressure::Inputs in{.force = kN(row.force), .bearing_diameter = mm(row.face), .bearing_hole = mm(row.hole), .permissible_pressure = MPa(260), .washer_thickness = mm(0), .washer_diameter = {}};
+            SurfacePressure::Inputs in{.force = kN(row.force),
+                                       .bearing_diameter = mm(row.face),
+                                       .bearing_hole = mm(row.hole),
+                                       .permissible_pressure = MPa(260),
+                                       .washer_thickness = mm(0),
+                                       .washer_diameter = {}};
             CHECK(in_MPa(SurfacePressure::compute(in).pressure) == Approx(row.bare_pressure).epsilon(3e-3));
             CHECK(SurfacePressure::compute(in).utilisation > 1.0);
             in.washer_thickness = mm(row.thickness), in.washer_diameter = mm(row.normal);
@@ -166,7 +188,12 @@ TEST_SUITE("mechanics/bolt_strength") {
     }
 
     TEST_CASE("a thick small washer spreads no further than its edge, and a hole as large as the face is refused") {
-        SurfacePressure::Inputs in{.force = kN(43), .bearing_diameter = mm(16.63), .bearing_hole = mm(13.5), .permissible_pressure = MPa(260), .washer_thickness = mm(10), .washer_diameter = mm(24)};
+        SurfacePressure::Inputs in{.force = kN(43),
+                                   .bearing_diameter = mm(16.63),
+                                   .bearing_hole = mm(13.5),
+                                   .permissible_pressure = MPa(260),
+                                   .washer_thickness = mm(10),
+                                   .washer_diameter = mm(24)};
         CHECK(in_mm(SurfacePressure::compute(in).effective_diameter) == Approx(24.0));
         CHECK(SurfacePressure::refusal(in) == nullptr);
         in.bearing_hole = mm(17);

@@ -7,8 +7,14 @@ using namespace faywright;
 
 namespace {
 EdgeDistance::Inputs m12(DesignMethod method) {
-    return {.bolt_diameter = mm(12), .hole_diameter = mm(13), .thickness = mm(4), .end_distance = mm(26), .edge_distance = mm(20),
-            .pitch = mm(40), .gauge = mm(40), .method = method};
+    return {.bolt_diameter = mm(12),
+            .hole_diameter = mm(13),
+            .thickness = mm(4),
+            .end_distance = mm(26),
+            .edge_distance = mm(20),
+            .pitch = mm(40),
+            .gauge = mm(40),
+            .method = method};
 }
 }  // namespace
 

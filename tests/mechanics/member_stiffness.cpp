@@ -12,8 +12,14 @@ namespace {
 
 /// M12 with 50 mm of one metal in layers of the thicknesses given.
 MemberStiffness::Inputs joint(double outside, Stress modulus, std::initializer_list<double> thicknesses = {50}) {
-    MemberStiffness::Inputs in{.layers = {}, .head_bearing_diameter = mm(16.63), .nut_bearing_diameter = mm(16.63), .hole_diameter = mm(13.5), .tube_outside_diameter = {},
-                               .tube_inside_diameter = {}, .tube_length = {}, .tube_modulus = {}};
+    MemberStiffness::Inputs in{.layers = {},
+                               .head_bearing_diameter = mm(16.63),
+                               .nut_bearing_diameter = mm(16.63),
+                               .hole_diameter = mm(13.5),
+                               .tube_outside_diameter = {},
+                               .tube_inside_diameter = {},
+                               .tube_length = {},
+                               .tube_modulus = {}};
     for (const double t : thicknesses) in.layers.push_back({mm(t), modulus, mm(outside)});
     return in;
 }
@@ -78,12 +84,14 @@ TEST_SUITE("mechanics/member_stiffness") {
         struct Row {
             double outside, bore, steel, aluminium;
         };
-        for (const auto& row : {Row{18, 10.5, 705, 235}, Row{20, 13, 762, 254}, Row{22, 13, 1039, 346}, Row{25, 13, 1504, 501}, Row{25, 17, 1108, 369}, Row{28, 17, 1633, 544},
-                                Row{30, 17, 2015, 672}, Row{30, 21, 1514, 505}, Row{35, 21, 2586, 862}}) {
+        for (const auto& row :
+             {Row{18, 10.5, 705, 235}, Row{20, 13, 762, 254}, Row{22, 13, 1039, 346}, Row{25, 13, 1504, 501}, Row{25, 17, 1108, 369},
+              Row{28, 17, 1633, 544}, Row{30, 17, 2015, 672}, Row{30, 21, 1514, 505}, Row{35, 21, 2586, 862}}) {
             auto in = with_tube(row.outside, row.bore);
             CHECK(in_N_per_mm(1.0 / MemberStiffness::compute(in).tube) * 1e-3 == doctest::Approx(row.steel).epsilon(0.5 / row.steel));
             in.tube_modulus = GPa(70);
-            CHECK(in_N_per_mm(1.0 / MemberStiffness::compute(in).tube) * 1e-3 == doctest::Approx(row.aluminium).epsilon(0.5 / row.aluminium));
+            CHECK(in_N_per_mm(1.0 / MemberStiffness::compute(in).tube) * 1e-3 ==
+                  doctest::Approx(row.aluminium).epsilon(0.5 / row.aluminium));
         }
     }
 
@@ -148,8 +156,9 @@ TEST_SUITE("mechanics/member_stiffness") {
             if (MemberStiffness::refusal(in) != nullptr) continue;
             ++computed;
             const auto answer = MemberStiffness::compute(in);
-            const bool sound = std::isfinite(answer.resilience.value()) && answer.resilience > mm_per_N(0) && std::isfinite(answer.stiffness.value()) &&
-                               answer.head_side >= mm_per_N(0) && answer.nut_side >= mm_per_N(0) && std::isfinite(answer.circle_offset);
+            const bool sound = std::isfinite(answer.resilience.value()) && answer.resilience > mm_per_N(0) &&
+                               std::isfinite(answer.stiffness.value()) && answer.head_side >= mm_per_N(0) &&
+                               answer.nut_side >= mm_per_N(0) && std::isfinite(answer.circle_offset);
             REQUIRE(sound);
         }
         CHECK(computed > 500);

@@ -38,7 +38,11 @@ TEST_SUITE("mechanics/ply_strength") {
     }
 
     TEST_CASE("block tearing: the eccentric pull loses half the torn face; aluminium divides its shear") {
-        BlockTearing::Inputs in{.net_tension_area = mm2(100), .net_shear_area = mm2(300), .gross_shear_area = {}, .yield_strength = MPa(160), .ultimate_strength = MPa(200)};
+        BlockTearing::Inputs in{.net_tension_area = mm2(100),
+                                .net_shear_area = mm2(300),
+                                .gross_shear_area = {},
+                                .yield_strength = MPa(160),
+                                .ultimate_strength = MPa(200)};
         const auto even = BlockTearing::compute(in);
         CHECK(in_kN(even.tension_part) == doctest::Approx(0.2 * 100 / 1.25));
         CHECK(in_kN(even.shear_part) == doctest::Approx(0.16 * 300 / 1.7320508 / 1.1));
@@ -54,7 +58,8 @@ TEST_SUITE("mechanics/ply_strength") {
     }
 
     TEST_CASE("M12 head on a 3 mm wall of 6082-T6: own arithmetic") {
-        PullThrough::Inputs in{.across_flats = mm(18), .across_corners = mm(20.03), .washer_diameter = {}, .thickness = mm(3), .ultimate_strength = MPa(290)};
+        PullThrough::Inputs in{
+            .across_flats = mm(18), .across_corners = mm(20.03), .washer_diameter = {}, .thickness = mm(3), .ultimate_strength = MPa(290)};
         const auto head = PullThrough::compute(in);
         CHECK(in_kN(head.resistance) == doctest::Approx(24.9).epsilon(2e-3));
         CHECK(in_mm(head.mean_diameter) == doctest::Approx(19.015));

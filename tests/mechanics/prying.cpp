@@ -8,8 +8,13 @@ using namespace faywright;
 namespace {
 /// Two M16 8.8 in a 10 mm flange.
 Prying::Inputs flange() {
-    return {.effective_length = mm(120), .thickness = mm(10), .yield_strength = MPa(355), .bolt_to_web = mm(35), .bolt_to_edge = mm(40),
-            .bolt_tension_resistance = kN(0.9 * 0.8 * 157 / 1.25), .washer_diameter = {}};
+    return {.effective_length = mm(120),
+            .thickness = mm(10),
+            .yield_strength = MPa(355),
+            .bolt_to_web = mm(35),
+            .bolt_to_edge = mm(40),
+            .bolt_tension_resistance = kN(0.9 * 0.8 * 157 / 1.25),
+            .washer_diameter = {}};
 }
 }  // namespace
 

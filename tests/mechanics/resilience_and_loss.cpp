@@ -14,15 +14,35 @@ namespace {
 constexpr double bolt = 3.2147e-6, aluminium = 2.1187e-6;  ///< mm/N, of the M12 joint the regressions share
 
 BoltStiffness::Inputs m12(BoltModel model) {
-    return {.nominal_diameter = mm(12), .root_area = mm2(76.247), .stress_area = mm2(84.267), .shank_length = mm(40), .thread_length = mm(10), .elastic_modulus = GPa(205), .nut_modulus = {}, .method = model};
+    return {.nominal_diameter = mm(12),
+            .root_area = mm2(76.247),
+            .stress_area = mm2(84.267),
+            .shank_length = mm(40),
+            .thread_length = mm(10),
+            .elastic_modulus = GPa(205),
+            .nut_modulus = {},
+            .method = model};
 }
 ThermalChange::Inputs warm(double change) {
-    return {.grip = mm(50), .bolt_expansion = per_K(11.5e-6), .part_expansion = per_K(23e-6), .bolt_change = kelvin(change), .part_change = kelvin(change),
-            .bolt_resilience = mm_per_N(bolt), .part_resilience = mm_per_N(aluminium)};
+    return {.grip = mm(50),
+            .bolt_expansion = per_K(11.5e-6),
+            .part_expansion = per_K(23e-6),
+            .bolt_change = kelvin(change),
+            .part_change = kelvin(change),
+            .bolt_resilience = mm_per_N(bolt),
+            .part_resilience = mm_per_N(aluminium)};
 }
 ClampLife::Inputs life() {
-    return {.assembled_least = kN(30), .assembled_greatest = kN(50), .embedding_loss = kN(2), .coating_creep = 0.06, .layer_creep = 0.1, .retightened = false, .later_share = 0.3,
-            .cold_change = kN(-4), .hot_change = kN(5), .load_relief = kN(6)};
+    return {.assembled_least = kN(30),
+            .assembled_greatest = kN(50),
+            .embedding_loss = kN(2),
+            .coating_creep = 0.06,
+            .layer_creep = 0.1,
+            .retightened = false,
+            .later_share = 0.3,
+            .cold_change = kN(-4),
+            .hot_change = kN(5),
+            .load_relief = kN(6)};
 }
 }  // namespace
 
@@ -54,25 +74,47 @@ TEST_SUITE("mechanics/resilience_and_loss") {
     }
 
     TEST_CASE("load factors of the M12 joint, own arithmetic") {
-        for (const auto& [part, phi] : {std::pair{1.9435, 0.3768}, {0.6636, 0.1711}, {2.1187, 0.3973}, {0.7235, 0.1837}, {2.8946, 0.4738}, {0.9884, 0.2352}, {12.332, 0.7932}, {4.2108, 0.5671}}) {
+        for (const auto& [part, phi] : {std::pair{1.9435, 0.3768},
+                                        {0.6636, 0.1711},
+                                        {2.1187, 0.3973},
+                                        {0.7235, 0.1837},
+                                        {2.8946, 0.4738},
+                                        {0.9884, 0.2352},
+                                        {12.332, 0.7932},
+                                        {4.2108, 0.5671}}) {
             const auto answer = LoadFactor::compute({.bolt_resilience = mm_per_N(bolt), .part_resilience = mm_per_N(part * 1e-6)});
             CHECK(answer.load_factor == Approx(phi).epsilon(3e-4));
         }
     }
 
     TEST_CASE("a service force is shared whole between bolt and clamp") {
-        const auto answer = LoadFactor::compute({.bolt_resilience = mm_per_N(bolt), .part_resilience = mm_per_N(aluminium), .introduction_factor = 0.5, .service_force = kN(10)});
+        const auto answer = LoadFactor::compute({.bolt_resilience = mm_per_N(bolt),
+                                                 .part_resilience = mm_per_N(aluminium),
+                                                 .introduction_factor = 0.5,
+                                                 .service_force = kN(10)});
         CHECK(answer.effective_factor == Approx(0.5 * answer.load_factor));
         CHECK(in_kN(answer.bolt_force + answer.clamp_reduction) == Approx(10.0));
     }
 
     TEST_CASE("embedding of the M12 joint, own arithmetic") {
-        const auto rough = EmbeddingLoss::compute({.thread_amount = um(3), .face_amount = um(3), .interface_amount = um(2), .thread_count = 1, .face_count = 2, .interface_count = 2,
-                                                   .bolt_resilience = mm_per_N(bolt), .part_resilience = mm_per_N(aluminium)});
+        const auto rough = EmbeddingLoss::compute({.thread_amount = um(3),
+                                                   .face_amount = um(3),
+                                                   .interface_amount = um(2),
+                                                   .thread_count = 1,
+                                                   .face_count = 2,
+                                                   .interface_count = 2,
+                                                   .bolt_resilience = mm_per_N(bolt),
+                                                   .part_resilience = mm_per_N(aluminium)});
         CHECK(in_um(rough.amount) == Approx(13.0));
         CHECK(in_N(rough.loss) == Approx(2437.0).epsilon(3e-4));
-        const auto smooth = EmbeddingLoss::compute({.thread_amount = um(3), .face_amount = um(2.5), .interface_amount = um(1.5), .thread_count = 1, .face_count = 2, .interface_count = 1,
-                                                    .bolt_resilience = mm_per_N(bolt), .part_resilience = mm_per_N(aluminium)});
+        const auto smooth = EmbeddingLoss::compute({.thread_amount = um(3),
+                                                    .face_amount = um(2.5),
+                                                    .interface_amount = um(1.5),
+                                                    .thread_count = 1,
+                                                    .face_count = 2,
+                                                    .interface_count = 1,
+                                                    .bolt_resilience = mm_per_N(bolt),
+                                                    .part_resilience = mm_per_N(aluminium)});
         CHECK(in_um(smooth.amount) == Approx(9.5));
         CHECK(in_N(smooth.loss) == Approx(1781.0).epsilon(3e-4));
     }

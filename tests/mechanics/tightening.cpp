@@ -14,15 +14,35 @@ namespace {
 ThreadGeometry::Answer thread(double d, double pitch) { return ThreadGeometry::compute({mm(d), mm(pitch)}); }
 
 TighteningTorque::Inputs m12() {
-    return {.preload = kN(43), .nominal_diameter = mm(12), .pitch = mm(1.75), .pitch_diameter = mm(10.863), .thread_friction = 0.12, .head_friction = 0.12,
-            .bearing_diameter = mm(16.63), .bearing_hole = mm(13.5)};
+    return {.preload = kN(43),
+            .nominal_diameter = mm(12),
+            .pitch = mm(1.75),
+            .pitch_diameter = mm(10.863),
+            .thread_friction = 0.12,
+            .head_friction = 0.12,
+            .bearing_diameter = mm(16.63),
+            .bearing_hole = mm(13.5)};
 }
 PreloadFromTorque::Inputs m12_torque() {
-    return {.torque = Nm(84), .tool_scatter = 0.05, .thread_friction_low = 0.08, .thread_friction_high = 0.16, .head_friction_low = 0.08, .head_friction_high = 0.16,
-            .pitch = mm(1.75), .pitch_diameter = mm(10.863), .bearing_diameter = mm(16.63), .bearing_hole = mm(13.5)};
+    return {.torque = Nm(84),
+            .tool_scatter = 0.05,
+            .thread_friction_low = 0.08,
+            .thread_friction_high = 0.16,
+            .head_friction_low = 0.08,
+            .head_friction_high = 0.16,
+            .pitch = mm(1.75),
+            .pitch_diameter = mm(10.863),
+            .bearing_diameter = mm(16.63),
+            .bearing_hole = mm(13.5)};
 }
 AssemblyStress::Inputs m12_stress(double friction) {
-    return {.preload = kN(43), .stress_area = mm2(84.267), .pitch_diameter = mm(10.863), .stress_diameter = mm(10.358), .pitch = mm(1.75), .thread_friction = friction, .proof_strength = MPa(640)};
+    return {.preload = kN(43),
+            .stress_area = mm2(84.267),
+            .pitch_diameter = mm(10.863),
+            .stress_diameter = mm(10.358),
+            .pitch = mm(1.75),
+            .thread_friction = friction,
+            .proof_strength = MPa(640)};
 }
 }  // namespace
 
@@ -105,9 +125,18 @@ TEST_SUITE("mechanics/tightening") {
                 CAPTURE(row.d);
                 CAPTURE(frictions[i]);
                 const double mu = frictions[i];
-                const auto answer = PreloadFromTorque::compute({.torque = Nm(row.torque), .tool_scatter = 0.0, .thread_friction_low = mu, .thread_friction_high = mu, .head_friction_low = mu,
-                                                                .head_friction_high = mu, .pitch = mm(row.pitch), .pitch_diameter = thread(row.d, row.pitch).pitch_diameter,
-                                                                .bearing_diameter = mm(row.bearing), .bearing_hole = mm(row.hole), .prevailing_torque = Nm(0), .method = TorqueForm::linear});
+                const auto answer = PreloadFromTorque::compute({.torque = Nm(row.torque),
+                                                                .tool_scatter = 0.0,
+                                                                .thread_friction_low = mu,
+                                                                .thread_friction_high = mu,
+                                                                .head_friction_low = mu,
+                                                                .head_friction_high = mu,
+                                                                .pitch = mm(row.pitch),
+                                                                .pitch_diameter = thread(row.d, row.pitch).pitch_diameter,
+                                                                .bearing_diameter = mm(row.bearing),
+                                                                .bearing_hole = mm(row.hole),
+                                                                .prevailing_torque = Nm(0),
+                                                                .method = TorqueForm::linear});
                 CHECK(in_kN(answer.mean) == Approx(row.preload[i]).epsilon(0.006));
                 CHECK(answer.tightening_factor == Approx(1.0));
             }

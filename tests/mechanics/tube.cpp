@@ -12,13 +12,26 @@ using namespace faywright;
 namespace {
 
 TubeWall::Inputs tube(double outside, double bore, Stress proof = MPa(235)) {
-    return {.force = kN(47.2), .outside_diameter = mm(outside), .wall = mm((outside - bore) / 2), .wall_tolerance = 0.0, .length = mm(44), .elastic_modulus = GPa(210),
-            .proof_strength = proof, .contact_outside = {}, .contact_inside = {}, .permissible_pressure = MPa(260)};
+    return {.force = kN(47.2),
+            .outside_diameter = mm(outside),
+            .wall = mm((outside - bore) / 2),
+            .wall_tolerance = 0.0,
+            .length = mm(44),
+            .elastic_modulus = GPa(210),
+            .proof_strength = proof,
+            .contact_outside = {},
+            .contact_inside = {},
+            .permissible_pressure = MPa(260)};
 }
 
 TubeLength::Inputs gap(double g, double k, double first_yield = 2000) {
-    return {.inside_height = mm(94), .height_tolerance = mm(0), .tube_length = mm(94 - g), .length_tolerance = mm(0), .wall_stiffness = N_per_mm(k),
-            .first_yield_force = newton(first_yield), .preload_least = kN(47)};
+    return {.inside_height = mm(94),
+            .height_tolerance = mm(0),
+            .tube_length = mm(94 - g),
+            .length_tolerance = mm(0),
+            .wall_stiffness = N_per_mm(k),
+            .first_yield_force = newton(first_yield),
+            .preload_least = kN(47)};
 }
 
 }  // namespace
@@ -28,13 +41,16 @@ TEST_SUITE("mechanics/tube") {
         struct Row {
             double outside, bore, area, mild, stainless, aluminium;
         };
-        for (const auto& row : {Row{18, 10.5, 167.9, 39.5, 34.4, 42.0}, Row{20, 13, 181.4, 42.6, 37.2, 45.4}, Row{22, 13, 247.4, 58.1, 50.7, 61.9}, Row{25, 13, 358.1, 84.2, 73.4, 89.5},
-                                Row{25, 17, 263.9, 62.0, 54.1, 66.0}, Row{28, 17, 388.8, 91.4, 79.7, 97.2}, Row{30, 17, 479.9, 112.8, 98.4, 120.0}, Row{30, 21, 360.5, 84.7, 73.9, 90.1},
-                                Row{35, 21, 615.8, 144.7, 126.2, 153.9}}) {
+        for (const auto& row :
+             {Row{18, 10.5, 167.9, 39.5, 34.4, 42.0}, Row{20, 13, 181.4, 42.6, 37.2, 45.4}, Row{22, 13, 247.4, 58.1, 50.7, 61.9},
+              Row{25, 13, 358.1, 84.2, 73.4, 89.5}, Row{25, 17, 263.9, 62.0, 54.1, 66.0}, Row{28, 17, 388.8, 91.4, 79.7, 97.2},
+              Row{30, 17, 479.9, 112.8, 98.4, 120.0}, Row{30, 21, 360.5, 84.7, 73.9, 90.1}, Row{35, 21, 615.8, 144.7, 126.2, 153.9}}) {
             CHECK(in_mm2(TubeWall::compute(tube(row.outside, row.bore)).area_least) == doctest::Approx(row.area).epsilon(0.051 / row.area));
             CHECK(in_kN(TubeWall::compute(tube(row.outside, row.bore)).yield_force) == doctest::Approx(row.mild).epsilon(0.051 / row.mild));
-            CHECK(in_kN(TubeWall::compute(tube(row.outside, row.bore, MPa(205))).yield_force) == doctest::Approx(row.stainless).epsilon(0.051 / row.stainless));
-            CHECK(in_kN(TubeWall::compute(tube(row.outside, row.bore, MPa(250))).yield_force) == doctest::Approx(row.aluminium).epsilon(0.051 / row.aluminium));
+            CHECK(in_kN(TubeWall::compute(tube(row.outside, row.bore, MPa(205))).yield_force) ==
+                  doctest::Approx(row.stainless).epsilon(0.051 / row.stainless));
+            CHECK(in_kN(TubeWall::compute(tube(row.outside, row.bore, MPa(250))).yield_force) ==
+                  doctest::Approx(row.aluminium).epsilon(0.051 / row.aluminium));
         }
         // M12 8.8 over-stresses the one and not the other.
         CHECK(in_MPa(TubeWall::compute(tube(20, 13)).stress) == doctest::Approx(260).epsilon(2e-3));
@@ -112,7 +128,8 @@ TEST_SUITE("mechanics/tube") {
         struct Row {
             double stiffness, kilonewton;
         };
-        for (const auto& row : {Row{1312, 0.33}, Row{3070, 0.77}, Row{4619, 1.15}, Row{10807, 2.70}, Row{11431, 2.86}, Row{26742, 6.69}, Row{23330, 5.83}, Row{54579, 13.64}}) {
+        for (const auto& row : {Row{1312, 0.33}, Row{3070, 0.77}, Row{4619, 1.15}, Row{10807, 2.70}, Row{11431, 2.86}, Row{26742, 6.69},
+                                Row{23330, 5.83}, Row{54579, 13.64}}) {
             const auto answer = TubeLength::compute(gap(0.5, row.stiffness));
             CHECK(in_kN(answer.closing_force_greatest) == doctest::Approx(row.kilonewton).epsilon(0.0051 / row.kilonewton));
             CHECK(in_mm(answer.deflection) == doctest::Approx(0.25));
@@ -183,25 +200,41 @@ TEST_SUITE("mechanics/tube") {
         };
         int walls = 0, lengths = 0;
         for (int i = 0; i < 20000; ++i) {
-            const TubeWall::Inputs one{.force = kN(between(0.001, 1e5)), .outside_diameter = mm(between(2, 1000)), .wall = mm(between(0.1, 300)), .wall_tolerance = between(0.001, 0.5),
-                                       .length = mm(between(1, 5000)), .elastic_modulus = GPa(between(1, 1000)), .proof_strength = MPa(between(10, 2000)),
-                                       .poisson_ratio = between(0.01, 0.49), .squareness = mm(between(0.001, 10)), .contact_outside = mm(between(2, 1000)),
-                                       .contact_inside = mm(between(0.5, 1000)), .permissible_pressure = MPa(between(1, 5000)), .gamma_M0 = between(1, 3)};
+            const TubeWall::Inputs one{.force = kN(between(0.001, 1e5)),
+                                       .outside_diameter = mm(between(2, 1000)),
+                                       .wall = mm(between(0.1, 300)),
+                                       .wall_tolerance = between(0.001, 0.5),
+                                       .length = mm(between(1, 5000)),
+                                       .elastic_modulus = GPa(between(1, 1000)),
+                                       .proof_strength = MPa(between(10, 2000)),
+                                       .poisson_ratio = between(0.01, 0.49),
+                                       .squareness = mm(between(0.001, 10)),
+                                       .contact_outside = mm(between(2, 1000)),
+                                       .contact_inside = mm(between(0.5, 1000)),
+                                       .permissible_pressure = MPa(between(1, 5000)),
+                                       .gamma_M0 = between(1, 3)};
             if (TubeWall::refusal(one) == nullptr) {
                 ++walls;
                 const auto answer = TubeWall::compute(one);
-                const bool sound = std::isfinite(answer.yield_utilisation) && std::isfinite(answer.buckling_utilisation) && answer.buckling_utilisation > 0 &&
-                                   std::isfinite(answer.pressure_utilisation) && answer.pressure_utilisation > 0 && std::isfinite(answer.slenderness);
+                const bool sound = std::isfinite(answer.yield_utilisation) && std::isfinite(answer.buckling_utilisation) &&
+                                   answer.buckling_utilisation > 0 && std::isfinite(answer.pressure_utilisation) &&
+                                   answer.pressure_utilisation > 0 && std::isfinite(answer.slenderness);
                 REQUIRE(sound);
             }
-            const TubeLength::Inputs other{.inside_height = mm(between(1, 5000)), .height_tolerance = mm(between(0.001, 50)), .tube_length = mm(between(1, 5000)),
-                                           .length_tolerance = mm(between(0.001, 50)), .wall_stiffness = N_per_mm(between(0.1, 1e8)), .first_yield_force = newton(between(0.1, 1e8)),
-                                           .preload_least = newton(between(1, 1e8)), .closing_share = between(0.001, 1)};
+            const TubeLength::Inputs other{.inside_height = mm(between(1, 5000)),
+                                           .height_tolerance = mm(between(0.001, 50)),
+                                           .tube_length = mm(between(1, 5000)),
+                                           .length_tolerance = mm(between(0.001, 50)),
+                                           .wall_stiffness = N_per_mm(between(0.1, 1e8)),
+                                           .first_yield_force = newton(between(0.1, 1e8)),
+                                           .preload_least = newton(between(1, 1e8)),
+                                           .closing_share = between(0.001, 1)};
             if (TubeLength::refusal(other) == nullptr) {
                 ++lengths;
                 const auto answer = TubeLength::compute(other);
-                const bool sound = std::isfinite(answer.yield_utilisation) && answer.share_left >= 0 && answer.share_left <= 1 && answer.allowed_gap > mm(0) &&
-                                   answer.cut_tolerance >= mm(0) && answer.length_least >= mm(0) && answer.closing_force_least <= answer.closing_force_greatest;
+                const bool sound = std::isfinite(answer.yield_utilisation) && answer.share_left >= 0 && answer.share_left <= 1 &&
+                                   answer.allowed_gap > mm(0) && answer.cut_tolerance >= mm(0) && answer.length_least >= mm(0) &&
+                                   answer.closing_force_least <= answer.closing_force_greatest;
                 REQUIRE(sound);
             }
         }

@@ -13,8 +13,18 @@ namespace {
 
 /// The 42 mm face of a 50 x 100 x 4 section under a 30 mm washer.
 WallBending::Inputs wall(WallLoading loading = WallLoading::uniform, WallSupport support = WallSupport::closed) {
-    return {.clear_width = mm(42), .wall_thickness = mm(4), .web_thickness = {}, .inside_height = mm(92), .hole_diameter = mm(17.5), .washer_diameter = mm(30),
-            .head_diameter = mm(22.5), .washer_thickness = mm(3), .elastic_modulus = GPa(70), .proof_strength = MPa(240), .force = newton(1000), .support = support,
+    return {.clear_width = mm(42),
+            .wall_thickness = mm(4),
+            .web_thickness = {},
+            .inside_height = mm(92),
+            .hole_diameter = mm(17.5),
+            .washer_diameter = mm(30),
+            .head_diameter = mm(22.5),
+            .washer_thickness = mm(3),
+            .elastic_modulus = GPa(70),
+            .proof_strength = MPa(240),
+            .force = newton(1000),
+            .support = support,
             .loading = loading};
 }
 
@@ -49,7 +59,8 @@ TEST_SUITE("mechanics/wall_bending") {
             in.proof_strength = MPa(250);
             const auto answer = WallBending::compute(in);
             // The pack's figures are for a point load on a wall without a hole: undo patch and hole.
-            const double r_q = (30.0 * 30 * 30 - 17.5 * 17.5 * 17.5) / (3 * (30.0 * 30 - 17.5 * 17.5)), patch = 1 - 2 * r_q / 42, hole = 17.5 / 42;
+            const double r_q = (30.0 * 30 * 30 - 17.5 * 17.5 * 17.5) / (3 * (30.0 * 30 - 17.5 * 17.5)), patch = 1 - 2 * r_q / 42,
+                         hole = 17.5 / 42;
             CHECK(in_kN(answer.collapse_least) * patch / (1 - hole) == doctest::Approx(row.least).epsilon(0.05 / row.least));
             CHECK(in_kN(answer.collapse_most) * patch * 2 / (2 - hole) == doctest::Approx(row.most).epsilon(0.05 / row.most));
         }
@@ -108,7 +119,8 @@ TEST_SUITE("mechanics/wall_bending") {
     TEST_CASE("only ratios matter: twice the size, the same stress for four times the force") {
         auto in = wall(WallLoading::elastic_washer);
         const auto one = WallBending::compute(in);
-        for (Length* length : {&in.clear_width, &in.wall_thickness, &in.inside_height, &in.hole_diameter, &in.washer_diameter, &*in.head_diameter, &*in.washer_thickness})
+        for (Length* length : {&in.clear_width, &in.wall_thickness, &in.inside_height, &in.hole_diameter, &in.washer_diameter,
+                               &*in.head_diameter, &*in.washer_thickness})
             *length = 2.0 * *length;
         in.force = 4.0 * in.force;
         const auto two = WallBending::compute(in);
@@ -164,17 +176,29 @@ TEST_SUITE("mechanics/wall_bending") {
         };
         int computed = 0;
         for (int i = 0; i < 20000; ++i) {
-            const WallBending::Inputs in{.clear_width = mm(between(5, 2000)), .wall_thickness = mm(between(0.3, 100)), .web_thickness = mm(between(0.3, 100)),
-                                         .inside_height = mm(between(5, 2000)), .hole_diameter = mm(between(1, 500)), .washer_diameter = mm(between(2, 1000)),
-                                         .head_diameter = mm(between(2, 1000)), .washer_thickness = mm(between(0.1, 100)), .washer_modulus = GPa(between(1, 1000)),
-                                         .elastic_modulus = GPa(between(1, 1000)), .poisson_ratio = i % 7 == 0 ? 0.0 : between(0.01, 0.45),
-                                         .proof_strength = MPa(between(10, 2000)), .force = newton(between(1, 1e8)), .support = supports[i % 3], .loading = loadings[i / 3 % 3]};
+            const WallBending::Inputs in{.clear_width = mm(between(5, 2000)),
+                                         .wall_thickness = mm(between(0.3, 100)),
+                                         .web_thickness = mm(between(0.3, 100)),
+                                         .inside_height = mm(between(5, 2000)),
+                                         .hole_diameter = mm(between(1, 500)),
+                                         .washer_diameter = mm(between(2, 1000)),
+                                         .head_diameter = mm(between(2, 1000)),
+                                         .washer_thickness = mm(between(0.1, 100)),
+                                         .washer_modulus = GPa(between(1, 1000)),
+                                         .elastic_modulus = GPa(between(1, 1000)),
+                                         .poisson_ratio = i % 7 == 0 ? 0.0 : between(0.01, 0.45),
+                                         .proof_strength = MPa(between(10, 2000)),
+                                         .force = newton(between(1, 1e8)),
+                                         .support = supports[i % 3],
+                                         .loading = loadings[i / 3 % 3]};
             if (WallBending::refusal(in) != nullptr) continue;
             ++computed;
             const auto answer = WallBending::compute(in);
-            const bool sound = std::isfinite(answer.stiffness.value()) && answer.stiffness > N_per_mm(0) && std::isfinite(answer.hole_edge_stress.value()) &&
-                               answer.hole_edge_stress > MPa(0) && std::isfinite(answer.web_root_stress.value()) && answer.first_yield_force > newton(0) &&
-                               std::isfinite(answer.first_yield_force.value()) && answer.collapse_least > newton(0) && answer.collapse_most > answer.collapse_least;
+            const bool sound = std::isfinite(answer.stiffness.value()) && answer.stiffness > N_per_mm(0) &&
+                               std::isfinite(answer.hole_edge_stress.value()) && answer.hole_edge_stress > MPa(0) &&
+                               std::isfinite(answer.web_root_stress.value()) && answer.first_yield_force > newton(0) &&
+                               std::isfinite(answer.first_yield_force.value()) && answer.collapse_least > newton(0) &&
+                               answer.collapse_most > answer.collapse_least;
             REQUIRE(sound);
         }
         CHECK(computed > 1000);

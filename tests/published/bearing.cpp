@@ -9,8 +9,15 @@ constexpr std::string_view guide = "Steel Buildings in Europe: Multi-Storey Stee
 
 /// M20 8.8 in a 22 mm hole of S275 plate: the examples' common case.
 Bearing::Inputs m20(double thickness, double end, double edge) {
-    return {.bolt_diameter = mm(20), .hole_diameter = mm(22), .thickness = mm(thickness), .ultimate_strength = MPa(430),
-            .bolt_ultimate_strength = MPa(800), .end_distance = mm(end), .edge_distance = mm(edge), .pitch = {}, .gauge = {},
+    return {.bolt_diameter = mm(20),
+            .hole_diameter = mm(22),
+            .thickness = mm(thickness),
+            .ultimate_strength = MPa(430),
+            .bolt_ultimate_strength = MPa(800),
+            .end_distance = mm(end),
+            .edge_distance = mm(edge),
+            .pitch = {},
+            .gauge = {},
             .method = DesignMethod::en_1993};
 }
 }  // namespace

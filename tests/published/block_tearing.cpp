@@ -8,8 +8,14 @@ namespace {
 constexpr std::string_view guide = "Steel Buildings in Europe: Multi-Storey Steel Buildings, Part 5";
 
 double block(double tension, double shear, BlockPull pull, double gamma_M2) {
-    return in_kN(BlockTearing::compute({.net_tension_area = mm2(tension), .net_shear_area = mm2(shear), .gross_shear_area = {}, .yield_strength = MPa(275),
-                                        .ultimate_strength = MPa(430), .pull = pull, .gamma_M2 = gamma_M2, .method = DesignMethod::en_1993})
+    return in_kN(BlockTearing::compute({.net_tension_area = mm2(tension),
+                                        .net_shear_area = mm2(shear),
+                                        .gross_shear_area = {},
+                                        .yield_strength = MPa(275),
+                                        .ultimate_strength = MPa(430),
+                                        .pull = pull,
+                                        .gamma_M2 = gamma_M2,
+                                        .method = DesignMethod::en_1993})
                      .resistance);
 }
 }  // namespace

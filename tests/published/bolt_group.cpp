@@ -18,8 +18,8 @@ TEST_SUITE("published/bolt_group") {
     TEST_CASE("Shigley 9th edition, Example 8-7, pp. 457-458: four M16 under an eccentric load") {
         constexpr Source source{"Shigley's Mechanical Engineering Design", "9th edition", "Example 8-7, pp. 457-458", Basis::published};
         const std::vector<Position> bolts{{mm(-75), mm(60)}, {mm(-75), mm(-60)}, {mm(75), mm(60)}, {mm(75), mm(-60)}};
-        const auto answer = BoltGroupInPlane::compute(
-            {.positions = bolts, .force_x = kN(0), .force_y = kN(-16), .moment = Nm(0), .reference_x = mm(425)});
+        const auto answer =
+            BoltGroupInPlane::compute({.positions = bolts, .force_x = kN(0), .force_y = kN(-16), .moment = Nm(0), .reference_x = mm(425)});
         published::check(source, "r", in_mm(sqrt(answer.polar_sum / 4.0)), {"96.0"}, "mm");
         std::array<PlaneForce, 4> forces{};
         const auto pattern = inertia_of(bolts);
@@ -48,8 +48,12 @@ TEST_SUITE("published/bolt_group") {
 
     TEST_CASE("Examination question in steel structures: four bolts, 10 kN at 100 mm") {
         constexpr Source source{"examination questions in steel structures", "", "four bolts at (40, 30) mm", Basis::published};
-        const auto answer = BoltGroupInPlane::compute({.positions = {{mm(40), mm(30)}, {mm(40), mm(-30)}, {mm(-40), mm(30)}, {mm(-40), mm(-30)}},
-                                                       .force_x = kN(0), .force_y = kN(-10), .moment = Nm(0), .reference_x = mm(100)});
+        const auto answer =
+            BoltGroupInPlane::compute({.positions = {{mm(40), mm(30)}, {mm(40), mm(-30)}, {mm(-40), mm(30)}, {mm(-40), mm(-30)}},
+                                       .force_x = kN(0),
+                                       .force_y = kN(-10),
+                                       .moment = Nm(0),
+                                       .reference_x = mm(100)});
         published::check(source, "R", in_kN(answer.resultant), {"7.16"}, "kN");
     }
 
@@ -62,10 +66,16 @@ TEST_SUITE("published/bolt_group") {
     }
 
     TEST_CASE("Khurmi, bracket with 12 kN at 400 mm: greatest bolt tension about the lower edge") {
-        constexpr Source source{"A Textbook of Machine Design (Khurmi)", "", "eccentric load on a bracket, bolts in tension", Basis::memory};
-        const auto answer = BoltGroupOutOfPlane::compute(
-            {.positions = {{mm(0), mm(50)}, {mm(100), mm(50)}, {mm(0), mm(375)}, {mm(100), mm(375)}},
-             .force_z = kN(0), .moment_x = kNm(12 * 0.4), .moment_y = Nm(0), .pivot = Pivot::heel, .heel_x = {}, .heel_y = mm(212.5)});
+        constexpr Source source{"A Textbook of Machine Design (Khurmi)", "", "eccentric load on a bracket, bolts in tension",
+                                Basis::memory};
+        const auto answer =
+            BoltGroupOutOfPlane::compute({.positions = {{mm(0), mm(50)}, {mm(100), mm(50)}, {mm(0), mm(375)}, {mm(100), mm(375)}},
+                                          .force_z = kN(0),
+                                          .moment_x = kNm(12 * 0.4),
+                                          .moment_y = Nm(0),
+                                          .pivot = Pivot::heel,
+                                          .heel_x = {},
+                                          .heel_y = mm(212.5)});
         published::check(source, "W_t", in_kN(answer.tension), {"6.29"}, "kN");
     }
 }

@@ -8,8 +8,14 @@ using namespace faywright;
 
 namespace {
 double detail_range(double cycles) {
-    return 2.0 * in_MPa(BoltFatigue::compute({.force_amplitude = kN(1), .stress_area = mm2(84.3), .nominal_diameter = mm(12), .mean_force = kN(30), .proof_force = kN(53.9),
-                                              .coating_factor = 1.0, .cycles = cycles, .method = FatigueMethod::en_1993_1_9})
+    return 2.0 * in_MPa(BoltFatigue::compute({.force_amplitude = kN(1),
+                                              .stress_area = mm2(84.3),
+                                              .nominal_diameter = mm(12),
+                                              .mean_force = kN(30),
+                                              .proof_force = kN(53.9),
+                                              .coating_factor = 1.0,
+                                              .cycles = cycles,
+                                              .method = FatigueMethod::en_1993_1_9})
                             .endurance);
 }
 }  // namespace
@@ -24,8 +30,15 @@ TEST_SUITE("published/fatigue_bolt") {
 
     TEST_CASE("Shigley solutions, 8th, problem 8-31, p. 219: stress amplitude in the bolt") {
         constexpr Source source{"Shigley's Mechanical Engineering Design, solutions", "8th", "8-31, p. 219-220", Basis::published};
-        const auto swing = LoadFactor::compute({.bolt_resilience = mm_per_N((1.0 - 0.2346) * 1e-6), .part_resilience = mm_per_N(0.2346e-6), .introduction_factor = 1.0, .service_force = kN(10.6)});
-        const auto answer = BoltFatigue::compute({.force_amplitude = swing.bolt_force / 2.0, .stress_area = mm2(84.3), .nominal_diameter = mm(12), .mean_force = kN(37.9), .proof_force = kN(53.9)});
+        const auto swing = LoadFactor::compute({.bolt_resilience = mm_per_N((1.0 - 0.2346) * 1e-6),
+                                                .part_resilience = mm_per_N(0.2346e-6),
+                                                .introduction_factor = 1.0,
+                                                .service_force = kN(10.6)});
+        const auto answer = BoltFatigue::compute({.force_amplitude = swing.bolt_force / 2.0,
+                                                  .stress_area = mm2(84.3),
+                                                  .nominal_diameter = mm(12),
+                                                  .mean_force = kN(37.9),
+                                                  .proof_force = kN(53.9)});
         published::check(source, "sigma_a", in_MPa(answer.amplitude), {"14.75"}, "MPa");
     }
 

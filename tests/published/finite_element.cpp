@@ -32,8 +32,9 @@ void within(std::string_view id, std::string_view what, double ours, double thei
     if (const char* path = std::getenv("FAYWRIGHT_PUBLISHED_LOG"); path != nullptr) {
         std::ofstream log(path, std::ios::app);
         log.precision(6);
-        log << source.document << '\t' << source.edition << '\t' << source.place << '\t' << word(source.basis) << '\t' << what << ", stated error "
-            << error.least << " to " << error.most << " %" << '\t' << theirs << '\t' << ours << '\t' << unit << '\t' << (agrees ? "agrees" : "differs") << '\n';
+        log << source.document << '\t' << source.edition << '\t' << source.place << '\t' << word(source.basis) << '\t' << what
+            << ", stated error " << error.least << " to " << error.most << " %" << '\t' << theirs << '\t' << ours << '\t' << unit << '\t'
+            << (agrees ? "agrees" : "differs") << '\n';
     }
     CHECK(agrees);
 }
@@ -43,25 +44,46 @@ constexpr const char* stiffness_unit = "N/mm";
 
 /// Group A: two plates between bearing faces of 24 mm, hole 13.5 mm.
 double plates(double t_1, Stress E_1, double t_2, Stress E_2, double outside) {
-    const auto answer = MemberStiffness::compute({.layers = {{mm(t_1), E_1, mm(outside)}, {mm(t_2), E_2, mm(outside)}}, .head_bearing_diameter = mm(24),
-                                                  .nut_bearing_diameter = mm(24), .hole_diameter = mm(13.5), .tube_outside_diameter = {}, .tube_inside_diameter = {},
-                                                  .tube_length = {}, .tube_modulus = {}});
+    const auto answer = MemberStiffness::compute({.layers = {{mm(t_1), E_1, mm(outside)}, {mm(t_2), E_2, mm(outside)}},
+                                                  .head_bearing_diameter = mm(24),
+                                                  .nut_bearing_diameter = mm(24),
+                                                  .hole_diameter = mm(13.5),
+                                                  .tube_outside_diameter = {},
+                                                  .tube_inside_diameter = {},
+                                                  .tube_length = {},
+                                                  .tube_modulus = {}});
     return in_N_per_mm(answer.stiffness);
 }
 
 /// Group B: washer 30 x 3, wall, tube of bore 17 and length 92, wall, plate 8, washer; pressed on 17 to `face`.
 MemberStiffness::Answer stack(double tube, double wall, double face) {
     const ClampedLayer washer{mm(3), steel, mm(30)}, side{mm(wall), aluminium, mm(100)}, plate{mm(8), steel, mm(100)};
-    return MemberStiffness::compute({.layers = {washer, side, side, plate, washer}, .head_bearing_diameter = mm(face), .nut_bearing_diameter = mm(face),
-                                     .hole_diameter = mm(17.5), .tube_outside_diameter = mm(tube), .tube_inside_diameter = mm(17), .tube_length = mm(92),
-                                     .tube_modulus = steel, .layers_above_tube = 2});
+    return MemberStiffness::compute({.layers = {washer, side, side, plate, washer},
+                                     .head_bearing_diameter = mm(face),
+                                     .nut_bearing_diameter = mm(face),
+                                     .hole_diameter = mm(17.5),
+                                     .tube_outside_diameter = mm(tube),
+                                     .tube_inside_diameter = mm(17),
+                                     .tube_length = mm(92),
+                                     .tube_modulus = steel,
+                                     .layers_above_tube = 2});
 }
 
 /// Group C: a wall of the 50 x 100 section, hole 17.5, washer 30; per newton.
 WallBending::Answer wall(WallSupport support, double b, double t, WallLoading loading) {
-    return WallBending::compute({.clear_width = mm(b), .wall_thickness = mm(t), .web_thickness = {}, .inside_height = mm(134 - b), .hole_diameter = mm(17.5),
-                                 .washer_diameter = mm(30), .head_diameter = mm(22.5), .washer_thickness = mm(3), .elastic_modulus = aluminium,
-                                 .proof_strength = MPa(240), .force = newton(1), .support = support, .loading = loading});
+    return WallBending::compute({.clear_width = mm(b),
+                                 .wall_thickness = mm(t),
+                                 .web_thickness = {},
+                                 .inside_height = mm(134 - b),
+                                 .hole_diameter = mm(17.5),
+                                 .washer_diameter = mm(30),
+                                 .head_diameter = mm(22.5),
+                                 .washer_thickness = mm(3),
+                                 .elastic_modulus = aluminium,
+                                 .proof_strength = MPa(240),
+                                 .force = newton(1),
+                                 .support = support,
+                                 .loading = loading});
 }
 
 struct WallCase {
@@ -92,10 +114,17 @@ constexpr WallCase walls[]{
 
 TEST_SUITE("published/finite_element") {
     TEST_CASE("finite elements, A1: the tube alone") {
-        const auto tube = MemberStiffness::compute({.layers = {}, .head_bearing_diameter = mm(30), .nut_bearing_diameter = mm(30), .hole_diameter = mm(17),
-                                                    .tube_outside_diameter = mm(25), .tube_inside_diameter = mm(17), .tube_length = mm(92), .tube_modulus = steel});
+        const auto tube = MemberStiffness::compute({.layers = {},
+                                                    .head_bearing_diameter = mm(30),
+                                                    .nut_bearing_diameter = mm(30),
+                                                    .hole_diameter = mm(17),
+                                                    .tube_outside_diameter = mm(25),
+                                                    .tube_inside_diameter = mm(17),
+                                                    .tube_length = mm(92),
+                                                    .tube_modulus = steel});
         // No model error: a sleeve under rigid ends.
-        published::check({"finite-element series", "project reference pack", "A1", Basis::practice}, "k", in_N_per_mm(tube.stiffness), {"602366.2"}, stiffness_unit);
+        published::check({"finite-element series", "project reference pack", "A1", Basis::practice}, "k", in_N_per_mm(tube.stiffness),
+                         {"602366.2"}, stiffness_unit);
     }
 
     TEST_CASE("finite elements, A2, A3, A5: plates") {
@@ -104,13 +133,17 @@ TEST_SUITE("published/finite_element") {
             double ours, uniform, rigid;
         };
         const Case cases[]{
-            {"A2", plates(10, steel, 10, steel, 120), 4485400, 5074410},    {"A3", plates(10, steel, 10, aluminium, 120), 2274340, 2574500},
-            {"A5-A2", plates(10, steel, 10, steel, 36), 4217800, 4765750},  {"A5-A3", plates(10, steel, 10, aluminium, 36), 2125740, 2400990},
-            {"A2-5+5", plates(5, steel, 5, steel, 120), 7914000, 8603060},  {"A3-OD24", plates(10, steel, 10, aluminium, 24), 1623570, 1623570},
+            {"A2", plates(10, steel, 10, steel, 120), 4485400, 5074410},
+            {"A3", plates(10, steel, 10, aluminium, 120), 2274340, 2574500},
+            {"A5-A2", plates(10, steel, 10, steel, 36), 4217800, 4765750},
+            {"A5-A3", plates(10, steel, 10, aluminium, 36), 2125740, 2400990},
+            {"A2-5+5", plates(5, steel, 5, steel, 120), 7914000, 8603060},
+            {"A3-OD24", plates(10, steel, 10, aluminium, 24), 1623570, 1623570},
         };
         for (const auto& one : cases) {
             within(one.id, "k, rigid faces", one.ours, one.rigid, stiffness_unit, {"-8", "6.4"});
-            within(one.id, "k, mean of both resiliences", one.ours, 2.0 / (1.0 / one.uniform + 1.0 / one.rigid), stiffness_unit, {"-8", "6.4"});
+            within(one.id, "k, mean of both resiliences", one.ours, 2.0 / (1.0 / one.uniform + 1.0 / one.rigid), stiffness_unit,
+                   {"-8", "6.4"});
             within(one.id, "k, uniform pressure", one.ours, one.uniform, stiffness_unit, {"0", "13"});
         }
     }
@@ -121,8 +154,9 @@ TEST_SUITE("published/finite_element") {
             double tube, wall, face, uniform, rigid;
         };
         constexpr Case cases[]{
-            {"B-OD20-t4", 20, 4, 22.5, 154533, 155341}, {"B-OD25-t3", 25, 3, 22.5, 426482, 451371}, {"B-OD25-t3", 25, 3, 30, 442630, 0},
-            {"B-OD25-t4", 25, 4, 22.5, 409379, 434967}, {"B-OD25-t4", 25, 4, 30, 435303, 0},        {"B-OD25-t6", 25, 6, 22.5, 382329, 407463},
+            {"B-OD20-t4", 20, 4, 22.5, 154533, 155341}, {"B-OD25-t3", 25, 3, 22.5, 426482, 451371},
+            {"B-OD25-t3", 25, 3, 30, 442630, 0},        {"B-OD25-t4", 25, 4, 22.5, 409379, 434967},
+            {"B-OD25-t4", 25, 4, 30, 435303, 0},        {"B-OD25-t6", 25, 6, 22.5, 382329, 407463},
             {"B-OD25-t6", 25, 6, 30, 422577, 0},        {"B-OD30-t4", 30, 4, 30, 802577, 0},
         };
         for (const auto& one : cases) {
@@ -153,8 +187,10 @@ TEST_SUITE("published/finite_element") {
             within(one.id, "k, uniform", in_N_per_mm(answer.stiffness), one.stiffness, stiffness_unit, {"-2.5", "2.5"});
             within(one.id, "stress at the hole, uniform", in_MPa(answer.hole_edge_stress), one.hole, "MPa per N", {"-3.2", "3.2"});
             within(one.id, "first yield, uniform", in_N(answer.first_yield_force), one.first_yield, "N", {"-4", "4"});
-            if (one.support == closed) within(one.id, "stress at the web, uniform", in_MPa(answer.web_root_stress), one.root, "MPa per N", {"5", "22"});
-            if (one.support == clamped) within(one.id, "stress at the web, uniform", in_MPa(answer.web_root_stress), one.root, "MPa per N", {"-8", "2"});
+            if (one.support == closed)
+                within(one.id, "stress at the web, uniform", in_MPa(answer.web_root_stress), one.root, "MPa per N", {"5", "22"});
+            if (one.support == clamped)
+                within(one.id, "stress at the web, uniform", in_MPa(answer.web_root_stress), one.root, "MPa per N", {"-8", "2"});
         }
     }
 
@@ -164,8 +200,10 @@ TEST_SUITE("published/finite_element") {
             within(one.id, "k, rigid washer", in_N_per_mm(answer.stiffness), one.rigid_stiffness, stiffness_unit, {"-16", "1.2"});
             within(one.id, "stress at the hole, rigid washer", in_MPa(answer.hole_edge_stress), one.rigid_hole, "MPa per N", {"-13", "7"});
             within(one.id, "first yield, rigid washer", in_N(answer.first_yield_force), one.rigid_first_yield, "N", {"-6", "15"});
-            if (one.support == closed) within(one.id, "stress at the web, rigid washer", in_MPa(answer.web_root_stress), one.rigid_root, "MPa per N", {"5", "22"});
-            if (one.support == clamped) within(one.id, "stress at the web, rigid washer", in_MPa(answer.web_root_stress), one.rigid_root, "MPa per N", {"-8", "2"});
+            if (one.support == closed)
+                within(one.id, "stress at the web, rigid washer", in_MPa(answer.web_root_stress), one.rigid_root, "MPa per N", {"5", "22"});
+            if (one.support == clamped)
+                within(one.id, "stress at the web, rigid washer", in_MPa(answer.web_root_stress), one.rigid_root, "MPa per N", {"-8", "2"});
         }
     }
 
@@ -173,15 +211,21 @@ TEST_SUITE("published/finite_element") {
         const auto narrow = wall(closed, 42, 4, WallLoading::elastic_washer), wide = wall(closed, 92, 4, WallLoading::elastic_washer);
         within("C-washer3mm-b42", "k, elastic washer", in_N_per_mm(narrow.stiffness), 25093.6, stiffness_unit, {"-5", "5"});
         within("C-washer3mm-b92", "k, elastic washer", in_N_per_mm(wide.stiffness), 4622.43, stiffness_unit, {"-5", "5"});
-        within("C-washer3mm-b42", "stress at the hole, elastic washer", in_MPa(narrow.hole_edge_stress), 0.0489008, "MPa per N", {"-6", "6"});
+        within("C-washer3mm-b42", "stress at the hole, elastic washer", in_MPa(narrow.hole_edge_stress), 0.0489008, "MPa per N",
+               {"-6", "6"});
         within("C-washer3mm-b92", "stress at the hole, elastic washer", in_MPa(wide.hole_edge_stress), 0.088932, "MPa per N", {"-6", "6"});
     }
 
     TEST_CASE("finite elements, C-ep: force that closes a gap, the wall elastic and plastic") {
         const auto force = [](double b, double gap) {
             const auto one = wall(closed, b, 4, WallLoading::uniform);
-            const auto answer = TubeLength::compute({.inside_height = mm(134 - b), .height_tolerance = mm(0), .tube_length = mm(134 - b - gap), .length_tolerance = mm(0),
-                                                     .wall_stiffness = one.stiffness, .first_yield_force = one.first_yield_force, .preload_least = kN(60)});
+            const auto answer = TubeLength::compute({.inside_height = mm(134 - b),
+                                                     .height_tolerance = mm(0),
+                                                     .tube_length = mm(134 - b - gap),
+                                                     .length_tolerance = mm(0),
+                                                     .wall_stiffness = one.stiffness,
+                                                     .first_yield_force = one.first_yield_force,
+                                                     .preload_least = kN(60)});
             return in_N(answer.closing_force_greatest);
         };
         // The error of the stiffness, and 1.5 % that the series gives for its own coarser mesh here.

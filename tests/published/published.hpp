@@ -26,9 +26,7 @@ struct Printed {
         const auto mantissa = digits.substr(0, exponent_at);
         const auto point = mantissa.find('.');
         const auto decimals = point == std::string_view::npos ? 0 : static_cast<int>(mantissa.size() - point - 1);
-        const auto exponent = exponent_at == std::string_view::npos
-                                  ? 0
-                                  : std::atoi(std::string(digits.substr(exponent_at + 1)).c_str());
+        const auto exponent = exponent_at == std::string_view::npos ? 0 : std::atoi(std::string(digits.substr(exponent_at + 1)).c_str());
         return 0.5 * std::pow(10.0, exponent - decimals) * (1.0 + 1e-9);
     }
 };
@@ -45,8 +43,8 @@ inline void check(const Source& source, std::string_view what, double ours, Prin
     if (const char* path = std::getenv("FAYWRIGHT_PUBLISHED_LOG"); path != nullptr) {
         std::ofstream log(path, std::ios::app);
         log.precision(6);
-        log << source.document << '\t' << source.edition << '\t' << source.place << '\t' << word(source.basis) << '\t'
-            << what << '\t' << theirs.digits << '\t' << ours << '\t' << unit << '\t' << (agrees ? "agrees" : "differs") << '\n';
+        log << source.document << '\t' << source.edition << '\t' << source.place << '\t' << word(source.basis) << '\t' << what << '\t'
+            << theirs.digits << '\t' << ours << '\t' << unit << '\t' << (agrees ? "agrees" : "differs") << '\n';
     }
     CHECK(agrees);
 }

@@ -11,9 +11,17 @@ Length inch(double v) { return mm(25.4 * v); }
 Force lbf(double v) { return newton(4.4482216152605 * v); }
 double in_lbf_inch(Moment v) { return double(v / (lbf(1) * inch(1))); }
 
-TighteningTorque::Answer torque(Force preload, Length d, Length pitch, Length pitch_diameter, double thread, double head, Length mean_bearing) {
-    return TighteningTorque::compute({.preload = preload, .nominal_diameter = d, .pitch = pitch, .pitch_diameter = pitch_diameter, .thread_friction = thread, .head_friction = head,
-                                      .bearing_diameter = mean_bearing, .bearing_hole = mean_bearing, .method = TorqueForm::exact});
+TighteningTorque::Answer torque(Force preload, Length d, Length pitch, Length pitch_diameter, double thread, double head,
+                                Length mean_bearing) {
+    return TighteningTorque::compute({.preload = preload,
+                                      .nominal_diameter = d,
+                                      .pitch = pitch,
+                                      .pitch_diameter = pitch_diameter,
+                                      .thread_friction = thread,
+                                      .head_friction = head,
+                                      .bearing_diameter = mean_bearing,
+                                      .bearing_hole = mean_bearing,
+                                      .method = TorqueForm::exact});
 }
 Moment by_factor(Force preload, Length d, double factor) { return NutFactorTorque::compute({preload, d, factor}).torque; }
 }  // namespace
@@ -22,7 +30,9 @@ TEST_SUITE("published/torque_textbook") {
     TEST_CASE("Shigley, 9th, example 8-3: nut factor and full equation, 3/4-16 at 25 kip") {
         constexpr Source source{"Shigley's Mechanical Engineering Design", "9th", "example 8-3", Basis::memory};
         published::check(source, "T by K", in_lbf_inch(by_factor(lbf(25000), inch(0.75), 0.2)), {"3750"}, "lbf in");
-        published::check(source, "T", in_lbf_inch(torque(lbf(25000), inch(0.75), inch(1.0 / 16.0), inch(0.7093), 0.15, 0.15, inch(1.25 * 0.75)).torque), {"3551"}, "lbf in");
+        published::check(source, "T",
+                         in_lbf_inch(torque(lbf(25000), inch(0.75), inch(1.0 / 16.0), inch(0.7093), 0.15, 0.15, inch(1.25 * 0.75)).torque),
+                         {"3551"}, "lbf in");
     }
 
     TEST_CASE("Shigley solutions, 8th, problem 8-7, p. 206: thread torque of 7/16-14") {
@@ -54,7 +64,9 @@ TEST_SUITE("published/torque_textbook") {
 
     TEST_CASE("Wentzell, examples 6.1 and 6.4, p. 120: 3/4 coarse bolt and 1 1/4 studs") {
         constexpr Source source{"Wentzell, Machine Design, companion data", "not stated", "6.1 and 6.4, p. 120-124", Basis::published};
-        published::check(source, "T of the bolt", in_lbf_inch(by_factor(lbf(0.85 * 0.334 * 85000), inch(0.75), 0.2)), {"3619.73"}, "lbf in");
-        published::check(source, "T of a stud", in_lbf_inch(by_factor(lbf(0.9 * 1.073 * 120000), inch(1.25), 0.15)), {"21728.25"}, "lbf in");
+        published::check(source, "T of the bolt", in_lbf_inch(by_factor(lbf(0.85 * 0.334 * 85000), inch(0.75), 0.2)), {"3619.73"},
+                         "lbf in");
+        published::check(source, "T of a stud", in_lbf_inch(by_factor(lbf(0.9 * 1.073 * 120000), inch(1.25), 0.15)), {"21728.25"},
+                         "lbf in");
     }
 }

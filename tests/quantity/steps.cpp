@@ -67,7 +67,10 @@ const std::map<std::string_view, const char*>& plausible() {
             thread-length = "20 mm"
             elastic-modulus = "205 GPa"
             nut-modulus = "190 GPa")"},
-        {"member-stiffness", R"(layers = [["6 mm", "210 GPa", "60 mm"], ["3 mm", "70 GPa", "60 mm"], ["3 mm", "70 GPa", "60 mm"]]
+        {"member-stiffness", R"(layers = [
+                {thickness = "6 mm", elastic-modulus = "210 GPa", outside-diameter = "60 mm"},
+                {thickness = "3 mm", elastic-modulus = "70 GPa", outside-diameter = "60 mm"},
+                {thickness = "3 mm", elastic-modulus = "70 GPa", outside-diameter = "60 mm"}]
             head-bearing-diameter = "20 mm"
             nut-bearing-diameter = "20 mm"
             hole-diameter = "10 mm"
@@ -397,6 +400,11 @@ private:
             for (auto& item : list.items) item = moved(item, field);
             return list;
         }
+        if (value.kind == Node::Kind::table) {
+            auto record = value;
+            for (auto& entry : record.entries) entry.value = moved(entry.value, field);
+            return record;
+        }
         if (field.kind == "whole number") return number(std::max(0.0, value.number + std::uniform_int_distribution<int>(-1, 1)(random_)));
         const double factor = std::exp(std::uniform_real_distribution<double>(-spread_, spread_)(random_));
         spread_ = spread_ > 0.5 ? least_spread : spread_ * 1.02;
@@ -697,19 +705,21 @@ TEST_SUITE("quantity/steps: what is shown") {
         CHECK(display_symbol("") == "");
     }
 
-    TEST_CASE("inputs come first, with their meaning; what is absent or no number is left out") {
+    TEST_CASE("inputs come first, with their meaning, what is absent is left out, a switch is told in words") {
         Line line;
         const auto& steps = line.steps.steps();
-        REQUIRE(steps.size() == 5);
+        REQUIRE(steps.size() == 6);
         CHECK(steps[0].kind == StepKind::input);
         CHECK(steps[0].symbol == "F");
         CHECK(steps[0].formula == "the pull");
         CHECK(print(steps[0].value) == "3 kN");
         CHECK(steps[3].symbol == "\u03bc");
         CHECK(print(steps[4].value) == "2");
+        CHECK(steps[5].symbol == "tight");
+        CHECK(steps[5].words == "yes");
         Lever with_gap;
         with_gap.gap = mm(1);
-        CHECK(Line(with_gap).steps.steps().size() == 6);
+        CHECK(Line(with_gap).steps.steps().size() == 7);
     }
 
     TEST_CASE("a product") {

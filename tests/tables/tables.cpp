@@ -367,7 +367,7 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
         folder.write("washer.toml", documents);
         const auto name = (folder.path() / "washer.toml").string();
         CHECK(overlaid(folder.path()).text == name +
-                                                  ":1:1: error: there is no table \"washer\"; the nearest is \"washers\"\n"
+                                                  ": error: there is no table \"washer\"; the nearest is \"washers\"\n"
                                                   "      = help: tables: threads, lengths, washers, bolt-classes, nuts, finishes, "
                                                   "materials, surfaces, slip-factors, embedding, "
                                                   "tightening, tubes, service, layers\n"
@@ -381,7 +381,7 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
         const Folder folder;
         const auto missing = folder.path() / "none";
         CHECK(overlaid(missing).text ==
-              missing.string() + ":1:1: error: the data folder cannot be read: No such file or directory\n1 error; nothing was written\n");
+              missing.string() + ": error: the data folder cannot be read: No such file or directory\n1 error; nothing was written\n");
         folder.write("file", "");
         CHECK(overlaid(folder.path() / "file").codes == "file.unreadable");
     }
