@@ -112,7 +112,7 @@ struct AxisView {
     AxisView view;
     const auto& o = ply.outline;
     view.width = x_axis ? o.y_max - o.y_min : o.x_max - o.x_min;
-    view.runs_on = view.width > far_away;
+    view.runs_on = view.width > far_away / 2.0;
     auto a_min = along(bolts.front()), a_max = a_min, c_min = across(bolts.front()), c_max = c_min;
     for (const auto& p : bolts) {
         a_min = min(a_min, along(p));
@@ -204,7 +204,8 @@ struct BlockTearingCheck {
             const bool positive = (along > newton(0)) == (ply.side == Side::rail);
             const auto view = seen_along(s, ply, x_axis, positive);
             if (view.end > far_away / 2.0) continue;
-            const bool eccentric = abs(l.moment_z) > Nm(0) || abs(l.at_x) + abs(l.at_y) > mm(1);
+            const Moment turning = l.moment_z + (l.at_x - s.pattern.centroid.x) * l.force_y - (l.at_y - s.pattern.centroid.y) * l.force_x;
+            const bool eccentric = abs(turning) > mm(1) * sqrt(squared(l.force_x) + squared(l.force_y));
             const auto compute = [&](bool bare, auto&& keep) {
                 auto& steps = keep;
                 steps.heading(BlockTearing::formula.title, BlockTearing::source(ply.method));

@@ -201,12 +201,16 @@ Position heel_of(const Joint& joint, const PatternInertia& pattern) {
             x = min(x, min(pattern.centroid.x - o.x_min, o.x_max - pattern.centroid.x));
             y = min(y, min(pattern.centroid.y - o.y_min, o.y_max - pattern.centroid.y));
         }
-    // Along a hollow rail the wall is soft away from the bolts: the last row with its washer is the heel.
-    if (joint.section) {
-        auto last = mm(0);
-        for (const auto& p : joint.positions) last = max(last, abs(p.x - pattern.centroid.x));
-        x = min(x, last + pressed_diameter(joint, true) / 2.0);
+    // Along a hollow rail the wall is soft away from the bolts: the last row with its washer is the heel. Nor is metal counted on
+    // that the file gives no edge for.
+    const auto washer = pressed_diameter(joint, true) / 2.0;
+    auto last_x = washer, last_y = washer;
+    for (const auto& p : joint.positions) {
+        last_x = max(last_x, abs(p.x - pattern.centroid.x) + washer);
+        last_y = max(last_y, abs(p.y - pattern.centroid.y) + washer);
     }
+    if (joint.section || x > far_away / 2.0) x = min(x, last_x);
+    if (y > far_away / 2.0) y = last_y;
     return {x, y};
 }
 
@@ -222,10 +226,13 @@ void loads(State& s) {
         const Moment M_x = l.moment_x + dy * l.force_z - l.at_z * l.force_y;
         const Moment M_y = l.moment_y + l.at_z * l.force_x - dx * l.force_z;
         const Moment M_z = l.moment_z + dx * l.force_y - dy * l.force_x;
+        // A rest of rounding is no moment.
+        const Moment none = Nm(1e-6);
+        const auto kept = [&](Moment m) { return s.pattern.is_point() && abs(m) < none ? Nm(0) : m; };
         std::array<PlaneForce, most_bolts> shear;
         std::array<Force, most_bolts> tension;
-        const bool turns = in_plane_bolt_forces(bolts, s.pattern, {l.force_x, l.force_y}, M_z, std::span(shear).first(bolts.size()));
-        OutOfPlaneLoad out{l.force_z, M_x, M_y};
+        const bool turns = in_plane_bolt_forces(bolts, s.pattern, {l.force_x, l.force_y}, kept(M_z), std::span(shear).first(bolts.size()));
+        OutOfPlaneLoad out{l.force_z, kept(M_x), kept(M_y)};
         s.turning[i] = Turning::centroid;
         if (!out_of_plane_bolt_forces(bolts, s.pattern, out, std::span(tension).first(bolts.size()))) {
             out.pivot = Pivot::heel;

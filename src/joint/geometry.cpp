@@ -83,7 +83,7 @@ struct Geometry {
                 widest = tube.stock->outside_diameter;
                 what = "tube";
             }
-            if (tube.arrangement == TubeArrangement::between_walls && tube.stock->outside_diameter <= wall_hole)
+            if (tube.arrangement == TubeArrangement::between_walls && tube.stock->outside_diameter - 2.0 * tube.chamfer <= wall_hole)
                 error("geometry.tube",
                       fmt::format("the tube of {} falls through the wall's hole of {}", print(Value(tube.stock->outside_diameter)),
                                   print(Value(wall_hole))),
@@ -106,6 +106,13 @@ struct Geometry {
                                   print(Value(s.inside_height()))),
                       s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}});
         }
+        auto layers = mm(0);
+        for (const auto& layer : joint.layers) layers += layer.thickness;
+        if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length > s.height + layers + mm(1))
+            error("geometry.tube",
+                  fmt::format("a tube of {} stands more than 1 mm out of a section {} high: the plates do not reach the rail",
+                              print(Value(*tube.length)), print(Value(s.height))),
+                  s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}});
         if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length < s.inside_height() + s.wall)
             error("geometry.tube",
                   fmt::format("a tube of {} does not reach through both walls of a section {} high", print(Value(*tube.length)),

@@ -15,7 +15,7 @@ namespace faywright {
 struct Outline {
     Length x_min, x_max, y_min, y_max;
 };
-inline const Length far_away = mm(5000);
+inline const Length far_away = mm(50000);
 
 enum class PlyRole { plate, near_wall, far_wall };
 

@@ -122,6 +122,7 @@ void Resolver::bolt() {
               known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
         return;
     }
+    if (thread == nullptr || property_class == nullptr) return;
     const bool stainless_bolt = property_class->family != "carbon steel";
     if (!bolt.finish.name.empty() && stainless_bolt != (bolt.finish.kind == "stainless"))
         error("bolt.finish", fmt::format("bolt.finish \"{}\" does not go with class {}", bolt.finish.name, property_class->bolt_class),
@@ -130,7 +131,6 @@ void Resolver::bolt() {
     if (bolt.finish.kind == "hot-dip galvanised" && property_class->ultimate_strength > MPa(1100))
         error("bolt.finish", fmt::format("class {} must not be hot-dip galvanised: embrittlement", property_class->bolt_class),
               "bolt.finish");
-    if (thread == nullptr || property_class == nullptr) return;
     const auto nut_class = file.bolt.nut_class.value_or(property_class->nut_class);
     if (!file.bolt.nut_class) note("bolt.nut-class", "class of the nut", nut_class);
     const bool oversize = bolt.finish.nut_oversize > mm(0);
@@ -328,6 +328,19 @@ void Resolver::section(const SectionFile& part, const std::string& path) {
     const auto shaft = through ? section.tube.stock->outside_diameter : joint.bolt.thread.diameter;
     wall.hole_diameter = part.hole_diameter.value_or(through ? shaft + section.tube.hole_clearance : joint.bolt.hole_diameter);
     if (!part.hole_diameter) note(path + ".hole-diameter", "hole in " + part.name, print(Value(wall.hole_diameter)));
+    if (!through) {
+        auto& candidates = section.tube.candidates;
+        std::erase_if(candidates, [&](const Row<StockTube>& t) {
+            return t.outside_diameter - t.outside_tolerance - 2.0 * section.tube.chamfer <= wall.hole_diameter;
+        });
+        if (!section.tube.stock && section.tube.arrangement != TubeArrangement::none && candidates.empty()) {
+            error("geometry.tube",
+                  fmt::format("no stocked tube that fits between the webs stands on the wall around a hole of {}",
+                              print(Value(wall.hole_diameter))),
+                  path + ".tube");
+            return;
+        }
+    }
     wall.bearing_diameter = shaft;
     wall.outline = {part.x_min.value_or(-far_away), part.x_max.value_or(far_away), part.offset_y - part.width / 2.0,
                     part.offset_y + part.width / 2.0};
@@ -368,6 +381,7 @@ void Resolver::parts() {
             section(*section_file, path);
         }
     }
+    if (joint.plies.empty() && !diagnostics.any()) error("part.none", "no plate or section is among the parts", "part");
     constexpr std::size_t most = 12;
     if (last > most) error("part.count", fmt::format("{} parts; at most {} are accepted", last, most), "part");
     std::map<std::string, int> names;

@@ -305,7 +305,7 @@ TEST_SUITE("assess/properties") {
             [](const RandomJoint&, const Joint& joint) -> std::string {
                 assess(joint, scratch(0));
                 const auto text = assessment_text(scratch(0), false), json = assessment_json(scratch(0));
-                for (const char* bad : {" nan", " inf", "-nan", "-inf"})
+                for (const char* bad : {" nan ", " inf ", "-nan", "-inf"})
                     if (text.find(bad) != std::string::npos) return fmt::format("the text says \"{}\"", bad);
                 for (const char* bad : {"null", ": nan", ": inf", ": -inf"})
                     if (json.find(bad) != std::string::npos) return fmt::format("the JSON says \"{}\"", bad);

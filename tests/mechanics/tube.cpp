@@ -73,7 +73,7 @@ TEST_SUITE("mechanics/tube") {
         CHECK(in_MPa(TubeWall::compute(tube(41, 39)).buckling_stress) == doctest::Approx(4950).epsilon(2e-3));
         auto slender = tube(22, 13);
         slender.length = mm(200);
-        CHECK(TubeWall::compute(slender).outside_range != nullptr);
+        CHECK(TubeWall::compute(slender).column_strength < slender.proof_strength);
         CHECK(TubeWall::compute(tube(101, 99.9)).outside_range != nullptr);
         CHECK(thick.outside_range == nullptr);
     }

@@ -69,6 +69,7 @@ const std::vector<Family>& families() {
           {"nm", "nm"},
           {"km", "km"},
           {"in", "in"},
+          {"inch", "in"},
           {"ft", "ft"}}},
         {dimension_of<Force>, "N", {{"N", "N"}, {"kN", "kN"}, {"MN", "MN"}, {"lbf", "lbf"}, {"kip", "1000 lbf"}, {"kgf", "kgf"}}},
         {dimension_of<Moment>, "N m", {{"Nm", "N m"}, {"kNm", "kN m"}, {"Nmm", "N mm"}}},

@@ -241,30 +241,26 @@ TEST_SUITE("quantity/text: refusals") {
     }
 
     // Junk behind the number is quoted whole and raw in "unknown unit".
-    TEST_CASE("DEFECT: junk in the place of the unit gives a short message" * doctest::should_fail()) {
+    TEST_CASE("junk in the place of the unit gives a short message") {
         CHECK(refused<Length>("16 " + std::string(5000, 'x')).size() < 300);
     }
 
-    TEST_CASE("DEFECT: control bytes in the unit are kept out of the message" * doctest::should_fail()) {
+    TEST_CASE("control bytes in the unit are kept out of the message") {
         CHECK(is_plain_text(refused<Length>("16 \x1b[31m")));
         CHECK(is_plain_text(refused<Length>("16\0mm"s)));
     }
 
     // Exponents are added up in signed char: 257 metres wrap round to 1.
-    TEST_CASE("DEFECT: a product of 257 metres is no length" * doctest::should_fail()) {
+    TEST_CASE("a product of 257 metres is no length") {
         std::string unit = "1 ";
         for (int i = 0; i < 42; ++i) unit += "m6*";
         CHECK(refused<Length>(unit + "m5") != "accepted");
     }
 
     // A blank between N and m is read as one name, whose nearest neighbour is the nanometre.
-    TEST_CASE("DEFECT: no nanometre is offered where a moment is wanted" * doctest::should_fail()) {
-        CHECK(refused<Moment>("85 N m").find("\"nm\"") == std::string::npos);
-    }
+    TEST_CASE("no nanometre is offered where a moment is wanted") { CHECK(refused<Moment>("85 N m").find("\"nm\"") == std::string::npos); }
 
-    TEST_CASE("DEFECT: nothing is colder than absolute zero" * doctest::should_fail()) {
-        CHECK(refused<Temperature>("-300 degC") != "accepted");
-    }
+    TEST_CASE("nothing is colder than absolute zero") { CHECK(refused<Temperature>("-300 degC") != "accepted"); }
 
     TEST_CASE("junk of any bytes is refused in a short phrase or read as a finite value") {
         CHECK(rc::check("hostile bytes", [] {
@@ -370,7 +366,7 @@ TEST_SUITE("quantity/text: printing") {
     }
 
     // The largest length the reader accepts overflows on its way to millimetres: "infe0 mm".
-    TEST_CASE("DEFECT: an accepted value never prints as infinity" * doctest::should_fail()) {
+    TEST_CASE("an accepted value never prints as infinity") {
         CHECK(print(*read_value("1e303 km", dimension_of<Length>)).find("inf") == std::string::npos);
     }
 
@@ -380,8 +376,9 @@ TEST_SUITE("quantity/text: printing") {
             const int digits = *rc::gen::inRange(1, 16);
             const double exponent = *rc::gen::inRange(-12000, 12001) / 1000.0;
             const double si = (*rc::gen::arbitrary<bool>() ? -1.0 : 1.0) * std::pow(10.0, exponent);
-            const auto value = Value::of(si, dimension);
+            const auto value = Value::of(dimension.point ? std::abs(si) : si, dimension);
             const auto text = print(value, digits);
+            if (dimension.point && value.si() < 0.001) return;  // rounds to below absolute zero, which is refused
             const auto again = read_value(text, dimension);
             if (!again) RC_FAIL(text + ": " + again.error());
             const auto shown = in_customary_unit(value).number, back = in_customary_unit(*again).number;
@@ -396,6 +393,7 @@ TEST_SUITE("quantity/text: printing") {
         CHECK(rc::check("second print", [] {
             const auto dimension = *rc::gen::elementOf(named_dimensions());
             const double si = *rc::gen::inRange(-1000000, 1000001) / 1000.0;
+            if (dimension.point && si < 1.0) return;  // colder than absolute zero, or rounds to it
             const auto text = print(Value::of(si, dimension), 6);
             const auto again = read_value(text, dimension);
             if (!again) RC_FAIL(text + ": " + again.error());
