@@ -34,7 +34,8 @@ struct Resolver {
         const auto holding = containing(name, names);
         error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, detail::shown_text(name), Record::table),
               path,
-              !holding.empty() ? fmt::format("rows with these words: \"{}\"", fmt::join(holding, "\", \""))
+              holding.size() > 1 || (close.empty() && !holding.empty())
+                  ? fmt::format("rows with these words: \"{}\"", fmt::join(holding, "\", \""))
               : !close.empty() ? fmt::format("the nearest is \"{}\"", close)
                                : "",
               fmt::format("faywright table {} lists them", Record::table));
