@@ -103,7 +103,7 @@ struct State {
 /// the walls is worked out anew only where its inputs differ from those of the call before.
 void work_out(const Joint& joint, State& state);
 
-/// How one load case reaches one bolt.
+/// How one load case reaches one bolt; every bolt where `bolt` is negative.
 void derive_bolt(const State& state, int load_case, int bolt, Recorder& steps);
 
 /// The same steps again with their derivation kept, for people. `topic` is "preload", "stiffness", "clamp", "tube" or "loads".

@@ -40,6 +40,8 @@ std::size_t sequence_length(const std::string& text, std::size_t at) {
 }
 
 std::optional<Fault> first_fault(const std::string& text) {
+    // Each dot of a key is a level of tables; the parser and whoever walks its tree go down them one by one.
+    int dots = 0;
     enum class In { code, comment, basic, literal, long_basic, long_literal } in = In::code;
     for (std::size_t at = 0; at < text.size();) {
         const char c = text[at];
@@ -52,6 +54,9 @@ std::optional<Fault> first_fault(const std::string& text) {
         std::size_t step = n;
         switch (in) {
             case In::code:
+                if (c == '.') ++dots;
+                if (c == '\n' || c == '=' || c == ',' || c == '{' || c == '[') dots = 0;
+                if (dots > deepest) return Fault{at, "a key has too many parts"};
                 if (c == '#')
                     in = In::comment;
                 else if (triple) {

@@ -106,6 +106,17 @@ struct Geometry {
                                   print(Value(s.inside_height()))),
                       s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}});
         }
+        if (tube.stock && tube.stock->wall <= 2.0 * tube.chamfer + mm(0.2))
+            error("geometry.tube",
+                  fmt::format("chamfers of {} leave no end of a wall of {}", print(Value(tube.chamfer)), print(Value(tube.stock->wall))),
+                  s.path + ".tube.chamfer");
+        if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length < s.height - mm(0.2) &&
+            *tube.length >= s.inside_height() + s.wall)
+            error("geometry.tube",
+                  fmt::format("a tube of {} ends inside the walls of a section {} high: walls and tube would share the clamp in a way "
+                              "nobody can tell",
+                              print(Value(*tube.length)), print(Value(s.height))),
+                  s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}}, "flush, or up to 1 mm proud");
         auto layers = mm(0);
         for (const auto& layer : joint.layers) layers += layer.thickness;
         if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length > s.height + layers + mm(1))

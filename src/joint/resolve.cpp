@@ -278,6 +278,7 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
     const auto least_bore = joint.bolt.thread.diameter + mm(0.2);
     for (const auto& row : tables.of<StockTube>().rows) {
         const auto bore = row.outside_diameter - 2.0 * row.wall;
+        if (row.wall <= 2.0 * tube.chamfer + mm(0.2)) continue;
         if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1))
             tube.candidates.push_back(row);
     }

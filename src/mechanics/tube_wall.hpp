@@ -120,7 +120,8 @@ struct TubeWall {
         FAYWRIGHT_STEP(d, D - 2.0 * t_min);
         FAYWRIGHT_STATED(d_2, "the smaller of tube and what its end presses on", d_a ? min(D, *d_a) : D);
         FAYWRIGHT_STATED(d_1, "the greater of bore and hole in the wall", d_i ? max(d, *d_i) : d);
-        FAYWRIGHT_STEP(A_c, pi / 4.0 * (squared(d_2) - squared(d_1)));
+        // Never nothing: a tube with no end left to stand on fails by pressure, and must not pass by a negative one.
+        FAYWRIGHT_STEP(A_c, max(pi / 4.0 * (squared(d_2) - squared(d_1)), 0.001 * A));
         FAYWRIGHT_STEP(p, F / A_c);
         FAYWRIGHT_STEP(eta_p, p / p_G);
 

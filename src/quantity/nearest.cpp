@@ -36,7 +36,7 @@ std::size_t edits(std::string_view a, std::string_view b) {
 
 std::string nearest(std::string_view word, std::span<const std::string> candidates) {
     // A very long word is no slip of the fingers, and comparing it would only cost time.
-    if (word.empty() || word.size() > 100) return {};
+    if (word.empty() || word.size() > 100 || candidates.size() > 1000) return {};
     std::string best;
     std::size_t least = std::max<std::size_t>(2, word.size() / 3) + 1;
     for (const auto& candidate : candidates) {
@@ -50,7 +50,7 @@ std::string nearest(std::string_view word, std::span<const std::string> candidat
 }
 
 std::vector<std::string> containing(std::string_view text, std::span<const std::string> candidates) {
-    if (text.size() > 100) return {};
+    if (text.size() > 100 || candidates.size() > 1000) return {};
     const auto squeezed = [](std::string_view word) {
         std::string out;
         for (const char c : word)

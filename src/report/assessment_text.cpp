@@ -179,7 +179,7 @@ std::string bolts_text(const Assessment& a) {
     if (bolt.nut_washer) out += line("washer under the nut", bolt.nut_washer->name);
     for (const auto& ply : joint.plies) out += line("hole in " + ply.name, print(Value(ply.hole_diameter)));
     if (s.tube.present) out += line("tubes", fmt::format("{} of {}", joint.positions.size(), s.tube.stock->name));
-    out += line("grip; share of a pull that reaches the bolt", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
+    out += line("grip; load factor of a pull on the bolt", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
     return out;
 }
 

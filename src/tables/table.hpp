@@ -94,6 +94,16 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
     if (list == nullptr) return;
     if (list->kind != Node::Kind::array)
         return detail::wrong_kind(*list, Path{nullptr, row_key}, "a list of tables ([[" + row_key + "]])", {diagnostics});
+    constexpr std::size_t most_rows = 2000;
+    if (list->items.size() > most_rows) {
+        diagnostics.error({"list.length",
+                           fmt::format("{} has {} rows; at most {} are accepted", row_key, list->items.size(), most_rows),
+                           list->at,
+                           "",
+                           {},
+                           ""});
+        return;
+    }
     std::map<std::string, TextPosition> seen;
     for (const auto& node : list->items) {
         if (node.kind != Node::Kind::table) {

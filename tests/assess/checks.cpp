@@ -49,7 +49,7 @@ const std::vector<Case>& cases() {
         {"tube-buckling",
          two_cheeks,
          {{"material = \"E355+N precision tube\", stock = \"steel 28 x 5\"",
-           "material = \"EN AW-6060-T6 drawn tube, up to 20 mm\", stock = \"thin 60 x 0.5\""},
+           "material = \"EN AW-6060-T6 drawn tube, up to 20 mm\", stock = \"thin 60 x 0.5\", chamfer = \"0 mm\""},
           {"pitch-y = \"44 mm\"", "pitch-y = \"30 mm\""}}},
         {"tube-end-pressure", two_cheeks, {{"stock = \"steel 28 x 5\"", "stock = \"steel 28 x 3\""}}},
         {"tube-overlap",

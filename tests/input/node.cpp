@@ -315,4 +315,18 @@ TEST_SUITE("input/node: hostile text") {
             }
         }));
     }
+
+    // Half a million levels of tables overran the stack on the way down.
+    TEST_CASE("a key of too many parts is refused before the parser sees it") {
+        std::string key = "a";
+        for (int i = 0; i < 400000; ++i) key += ".a";
+        for (const auto& text : {key + " = 1", "[" + key + "]", "x = {" + key + " = 1}"}) {
+            Diagnostics diagnostics;
+            CHECK_FALSE(parse_toml(text, "deep.toml", diagnostics));
+            CHECK(diagnostics.count() == 1);
+        }
+        Diagnostics diagnostics;
+        CHECK(parse_toml("a.b.c = 1.5\nd = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.7, 1.8]",
+                         "flat.toml", diagnostics));
+    }
 }
