@@ -84,6 +84,7 @@ CheckResult worst_of(const State& state, int part) {
 
 void assess(const Joint& joint, Assessment& a) {
     work_out(joint, a.state);
+    checks::work_out_constants(a.state);
     a.count = 0;
     a.passes = a.state.tube.fits;
     each_check([&]<class Check>(std::type_identity<Check>) {

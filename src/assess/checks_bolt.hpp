@@ -5,11 +5,8 @@
 #include "assess/state.hpp"
 #include "mechanics/bolt_fatigue.hpp"
 #include "mechanics/bolt_interaction.hpp"
-#include "mechanics/bolt_shear.hpp"
-#include "mechanics/bolt_tension.hpp"
 #include "mechanics/pull_through.hpp"
 #include "mechanics/surface_pressure.hpp"
-#include "mechanics/thread_stripping.hpp"
 
 #include <charconv>
 
@@ -27,6 +24,19 @@ namespace faywright::checks {
     return s.greatest + factor_of(s, w.load_case) * s.bolt_share * s.load(w.load_case, w.bolt).tension;
 }
 
+/// Stress at the end of tightening, at the greatest preload.
+template <class Steps>
+[[nodiscard]] AssemblyStress::Answer assembly_stress(const State& s, Steps&& steps) {
+    return AssemblyStress::compute({.preload = s.preload.greatest,
+                                    .stress_area = s.thread.stress_area,
+                                    .pitch_diameter = s.thread.pitch_diameter,
+                                    .stress_diameter = s.thread.stress_diameter,
+                                    .pitch = s.joint->bolt.thread.pitch,
+                                    .thread_friction = s.thread_friction_low,
+                                    .proof_strength = s.joint->bolt.property_class.proof_strength},
+                                   steps);
+}
+
 struct BoltAssemblyStress {
     static constexpr CheckInfo info{"bolt-assembly-stress", "Bolt stress while tightening", Scope::joint};
 
@@ -34,14 +44,7 @@ struct BoltAssemblyStress {
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         const auto& bolt = s.joint->bolt;
         steps.heading(AssemblyStress::formula.title, AssemblyStress::formula.source);
-        const auto answer = AssemblyStress::compute({.preload = s.preload.greatest,
-                                                     .stress_area = s.thread.stress_area,
-                                                     .pitch_diameter = s.thread.pitch_diameter,
-                                                     .stress_diameter = s.thread.stress_diameter,
-                                                     .pitch = bolt.thread.pitch,
-                                                     .thread_friction = s.thread_friction_low,
-                                                     .proof_strength = bolt.property_class.proof_strength},
-                                                    steps);
+        const auto answer = assembly_stress(s, steps);
         return limited(answer.reduced, bolt.property_class.proof_strength, AssemblyStress::formula.source);
     }
 };
@@ -53,14 +56,7 @@ struct BoltWorkingStress {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& bolt = s.joint->bolt;
-        const auto torsion = AssemblyStress::compute({.preload = s.preload.greatest,
-                                                      .stress_area = s.thread.stress_area,
-                                                      .pitch_diameter = s.thread.pitch_diameter,
-                                                      .stress_diameter = s.thread.stress_diameter,
-                                                      .pitch = bolt.thread.pitch,
-                                                      .thread_friction = s.thread_friction_low,
-                                                      .proof_strength = bolt.property_class.proof_strength})
-                                 .torsion;
+        const auto torsion = s.constants.assembly.torsion;
         steps.heading(info.title, source);
         FAYWRIGHT_STATED(F_V_max, "greatest preload of life", s.greatest);
         FAYWRIGHT_STATED(n_F, "factor on the load", factor_of(s, w.load_case));
@@ -88,14 +84,24 @@ struct BoltWorkingStress {
     return s.joint->plies.front().method;
 }
 
-template <class Steps = NoSteps>
-[[nodiscard]] BoltTension::Answer bolt_tension_resistance(const State& s, Steps&& steps = Steps{}) {
+/// Whether steps are kept. Without them, what is the same for every bolt and load case is read from the state.
+template <class Steps>
+inline constexpr bool keeps_steps = !std::same_as<std::remove_cvref_t<Steps>, NoSteps>;
+
+template <class Steps>
+[[nodiscard]] BoltTension::Answer derived_tension_resistance(const State& s, Steps&& steps) {
     const auto method = bolt_method(s);
     steps.heading(BoltTension::formula.title, BoltTension::source(method));
     return BoltTension::compute({.stress_area = s.thread.stress_area,
                                  .bolt_ultimate_strength = s.joint->bolt.property_class.nominal_ultimate_strength,
                                  .method = method},
                                 steps);
+}
+
+template <class Steps = NoSteps>
+[[nodiscard]] BoltTension::Answer bolt_tension_resistance(const State& s, Steps&& steps = Steps{}) {
+    if constexpr (keeps_steps<Steps>) return derived_tension_resistance(s, steps);
+    return s.constants.tension;
 }
 
 struct BoltTensionCheck {
@@ -123,8 +129,8 @@ struct BoltTensionCheck {
     return false;
 }
 
-template <class Steps = NoSteps>
-[[nodiscard]] BoltShear::Answer bolt_shear_resistance(const State& s, Steps&& steps = Steps{}) {
+template <class Steps>
+[[nodiscard]] BoltShear::Answer derived_shear_resistance(const State& s, Steps&& steps) {
     const auto method = bolt_method(s);
     const auto& bolt = s.joint->bolt;
     const bool thread = thread_in_a_plane(s);
@@ -147,6 +153,12 @@ template <class Steps = NoSteps>
     if (longest > mm(0)) in.joint_length = longest;
     steps.heading(BoltShear::formula.title, BoltShear::source(method));
     return BoltShear::compute(in, steps);
+}
+
+template <class Steps = NoSteps>
+[[nodiscard]] BoltShear::Answer bolt_shear_resistance(const State& s, Steps&& steps = Steps{}) {
+    if constexpr (keeps_steps<Steps>) return derived_shear_resistance(s, steps);
+    return s.constants.shear;
 }
 
 struct BoltShearCheck {
@@ -260,30 +272,35 @@ struct BearingFacePressure {
     return number >= 20 ? MPa(10.0 * number) : MPa(80.0 * max(number, 4.0));
 }
 
+template <class Steps>
+[[nodiscard]] StrippingState thread_stripping(const State& s, Steps&& steps) {
+    const auto& bolt = s.joint->bolt;
+    const auto& t = bolt.thread;
+    const auto oversize = bolt.finish.nut_oversize + bolt.finish.nut_oversize_per_pitch * t.pitch;
+    const ThreadStripping::Inputs in{.nominal_diameter = t.diameter,
+                                     .pitch = t.pitch,
+                                     .engagement = t.nut_height_least - t.pitch,
+                                     .bolt_major_least = t.major_diameter_least,
+                                     .bolt_pitch_least = t.pitch_diameter_least,
+                                     .nut_minor_greatest = t.nut_minor_diameter_most + oversize,
+                                     .nut_pitch_greatest = t.nut_pitch_diameter_most + oversize,
+                                     .width_across_flats = t.across_flats,
+                                     .bolt_strength = bolt.property_class.ultimate_strength,
+                                     .nut_strength = nut_strength(bolt.nut),
+                                     .bolt_shear_ratio = bolt.property_class.shear_strength_ratio,
+                                     .nut_shear_ratio = 0.7};
+    if (const char* why = ThreadStripping::refusal(in); why != nullptr) return {{}, why};
+    steps.heading(ThreadStripping::formula.title, ThreadStripping::formula.source);
+    return {ThreadStripping::compute(in, steps), nullptr};
+}
+
 struct ThreadStrippingCheck {
     static constexpr CheckInfo info{"thread-stripping", "Stripping of bolt or nut thread", Scope::joint, true, true};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
-        const auto& bolt = s.joint->bolt;
-        const auto& t = bolt.thread;
-        const auto oversize = bolt.finish.nut_oversize + bolt.finish.nut_oversize_per_pitch * t.pitch;
-        const ThreadStripping::Inputs in{.nominal_diameter = t.diameter,
-                                         .pitch = t.pitch,
-                                         .engagement = t.nut_height_least - t.pitch,
-                                         .bolt_major_least = t.major_diameter_least,
-                                         .bolt_pitch_least = t.pitch_diameter_least,
-                                         .nut_minor_greatest = t.nut_minor_diameter_most + oversize,
-                                         .nut_pitch_greatest = t.nut_pitch_diameter_most + oversize,
-                                         .width_across_flats = t.across_flats,
-                                         .bolt_strength = bolt.property_class.ultimate_strength,
-                                         .nut_strength = nut_strength(bolt.nut),
-                                         .bolt_shear_ratio = bolt.property_class.shear_strength_ratio,
-                                         .nut_shear_ratio = 0.7};
-        if (const char* why = ThreadStripping::refusal(in); why != nullptr)
-            return limited(greatest_in(s, w), newton(0), ThreadStripping::formula.source, why);
-        steps.heading(ThreadStripping::formula.title, ThreadStripping::formula.source);
-        const auto answer = ThreadStripping::compute(in, steps);
+        const auto [answer, refused] = keeps_steps<Steps> ? thread_stripping(s, steps) : s.constants.stripping;
+        if (refused != nullptr) return limited(greatest_in(s, w), newton(0), ThreadStripping::formula.source, refused);
         const char* note = answer.outside_range;
         if (note == nullptr && answer.margin < 1.0)
             note = "by this reckoning the thread strips before the bolt breaks: overtightening gives no warning";
@@ -385,5 +402,11 @@ struct FreeThread {
         return limited(l_4, l_free, source);
     }
 };
+
+/// What is the same for every bolt and load case, worked out once.
+inline void work_out_constants(State& s) {
+    s.constants = {derived_shear_resistance(s, NoSteps{}), derived_tension_resistance(s, NoSteps{}), thread_stripping(s, NoSteps{}),
+                   assembly_stress(s, NoSteps{})};
+}
 
 }  // namespace faywright::checks

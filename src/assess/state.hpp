@@ -5,7 +5,9 @@
 #include "mechanics/assembly_stress.hpp"
 #include "mechanics/bolt_group_in_plane.hpp"
 #include "mechanics/bolt_group_out_of_plane.hpp"
+#include "mechanics/bolt_shear.hpp"
 #include "mechanics/bolt_stiffness.hpp"
+#include "mechanics/bolt_tension.hpp"
 #include "mechanics/clamp_life.hpp"
 #include "mechanics/embedding_loss.hpp"
 #include "mechanics/load_factor.hpp"
@@ -13,6 +15,7 @@
 #include "mechanics/preload_from_torque.hpp"
 #include "mechanics/thermal_change.hpp"
 #include "mechanics/thread_geometry.hpp"
+#include "mechanics/thread_stripping.hpp"
 #include "mechanics/tightening_torque.hpp"
 #include "mechanics/tube_length.hpp"
 #include "mechanics/tube_wall.hpp"
@@ -60,6 +63,19 @@ struct WallSide {
     bool worked_out = false;
 };
 
+struct StrippingState {
+    ThreadStripping::Answer answer{};
+    const char* refused = nullptr;  ///< why these threads cannot be reckoned
+};
+
+/// Resistances that no load case changes.
+struct BoltConstants {
+    BoltShear::Answer shear{};
+    BoltTension::Answer tension{};
+    StrippingState stripping{};
+    AssemblyStress::Answer assembly{};
+};
+
 /// Everything the checks share, worked out once for a joint.
 struct State {
     const Joint* joint = nullptr;
@@ -83,6 +99,7 @@ struct State {
     std::array<WallSide, 2> walls{};  ///< head side and nut side of a hollow section
     Force open_capacity;              ///< what the walls stand with nothing between them
     TubeState tube;
+    BoltConstants constants;
     PatternInertia pattern{};
     std::array<Length, most_plies> metal{};  ///< diameter of each ply's metal around the bolt that has least of it
     std::array<BoltLoad, most_bolts * most_cases> loads{};
