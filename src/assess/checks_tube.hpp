@@ -211,7 +211,7 @@ template <class Steps>
 [[nodiscard]] HollowSection::Answer rail_stress(const State& s, int load_case, Steps&& steps) {
     const auto& joint = *s.joint;
     const auto& l = s.load_case(load_case);
-    const Ply* wall = nullptr;
+    const Ply* wall = &joint.plies.front();
     for (const auto& ply : joint.plies)
         if (ply.role == PlyRole::near_wall) wall = &ply;
     auto low = joint.positions.front().x, high = low;

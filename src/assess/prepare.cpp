@@ -427,7 +427,7 @@ template <class Steps>
 void tube_checks(State& s, Steps&& steps) {
     const auto& section = *s.joint->section;
     auto& t = s.tube;
-    const Ply* wall = nullptr;
+    const Ply* wall = &s.joint->plies.front();
     for (const auto& ply : s.joint->plies)
         if (ply.role == PlyRole::near_wall) wall = &ply;
     // A tube through the walls stands against the plates; one between them against the walls.

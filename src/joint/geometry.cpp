@@ -13,6 +13,7 @@ struct Geometry {
     void error(const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
                std::vector<std::pair<std::string, std::string>> others = {}, const std::string& help = "") {
         std::vector<std::pair<TextPosition, std::string>> places;
+        places.reserve(others.size());
         for (const auto& [other, words] : others) places.emplace_back(place_of(root, other), words);
         diagnostics.error({code, message, place_of(root, path), label, std::move(places), help});
     }
