@@ -64,7 +64,7 @@ CheckResult worst_of(const State& state, int part) {
                 if (!any && worst.outcome.note == nullptr) worst = {&Check::info, where, outcome, Status::not_applicable, {}, {}};
                 continue;
             }
-            if (Check::info.per_case && outcome.design_factor && state.load_case(load_case).format == LoadFormat::static_load &&
+            if (Check::info.per_case && outcome.design_factor && state.load_case(load_case).is_static() &&
                 (!static_factor || *outcome.design_factor * rounding < *static_factor)) {
                 static_factor = outcome.design_factor;
                 static_where = where;

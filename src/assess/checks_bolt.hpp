@@ -13,15 +13,9 @@
 /// Checks of the bolt, its nut and what they press on.
 namespace faywright::checks {
 
-/// The factor a load case carries: design factor on a static load, load factor on a dynamic one.
-[[nodiscard]] inline double factor_of(const State& s, int load_case) {
-    const auto& l = s.load_case(load_case);
-    return l.format == LoadFormat::static_load ? s.joint->service.design_factor : l.load_factor;
-}
-
 /// Greatest force the bolt meets in a case.
 [[nodiscard]] inline Force greatest_in(const State& s, const Where& w) {
-    return s.greatest + factor_of(s, w.load_case) * s.bolt_share * s.load(w.load_case, w.bolt).tension;
+    return s.greatest + s.factor_of(w.load_case) * s.bolt_share * s.load(w.load_case, w.bolt).tension;
 }
 
 /// Stress at the end of tightening, at the greatest preload.
@@ -59,7 +53,7 @@ struct BoltWorkingStress {
         const auto torsion = s.constants.assembly.torsion;
         steps.heading(info.title, source);
         FAYWRIGHT_STATED(F_V_max, "greatest preload of life", s.greatest);
-        FAYWRIGHT_STATED(n_F, "factor on the load", factor_of(s, w.load_case));
+        FAYWRIGHT_STATED(n_F, "factor on the load", s.factor_of(w.load_case));
         FAYWRIGHT_STATED(Phi_n, "share of a pull that reaches the bolt", s.bolt_share);
         FAYWRIGHT_STATED(F_A, "pull on the bolt", s.load(w.load_case, w.bolt).tension);
         FAYWRIGHT_STATED(A_s, "stress area", s.thread.stress_area);
@@ -84,10 +78,6 @@ struct BoltWorkingStress {
     return s.joint->plies.front().method;
 }
 
-/// Whether steps are kept. Without them, what is the same for every bolt and load case is read from the state.
-template <class Steps>
-inline constexpr bool keeps_steps = !std::same_as<std::remove_cvref_t<Steps>, NoSteps>;
-
 template <class Steps>
 [[nodiscard]] BoltTension::Answer derived_tension_resistance(const State& s, Steps&& steps) {
     const auto method = bolt_method(s);
@@ -98,6 +88,7 @@ template <class Steps>
                                 steps);
 }
 
+/// Where no steps are kept, what is the same for every bolt and load case is read from the state.
 template <class Steps = NoSteps>
 [[nodiscard]] BoltTension::Answer bolt_tension_resistance(const State& s, Steps&& steps = Steps{}) {
     if constexpr (keeps_steps<Steps>) return derived_tension_resistance(s, steps);
@@ -124,7 +115,7 @@ struct BoltTensionCheck {
         if (entry.kind == StackKind::ply)
             for (const auto& plane : s.joint->planes)
                 if (plane.nut_ply == entry.index && depth > shank) return true;
-        depth += entry.kind == StackKind::cavity && s.tube.present && !s.tube_passes_walls() ? s.tube.length : entry.thickness;
+        depth += s.thickness_of(entry);
     }
     return false;
 }
@@ -181,7 +172,7 @@ struct BoltInteractionCheck {
         const auto shear = bolt_shear_resistance(s, steps);
         const auto tension = bolt_tension_resistance(s, steps);
         const auto& load = s.load(w.load_case, w.bolt);
-        const bool is_static = s.load_case(w.load_case).format == LoadFormat::static_load;
+        const bool is_static = s.load_case(w.load_case).is_static();
         steps.heading(BoltInteraction::formula.title, BoltInteraction::source(method));
         // Every form of the rule is in proportion to the load, so the factor comes last.
         const auto at = [&](bool characteristic, auto&& keep) {
@@ -194,7 +185,7 @@ struct BoltInteractionCheck {
                 .utilisation;
         };
         FAYWRIGHT_STATED(u_1, "utilisation at the load without factor", at(is_static, steps));
-        FAYWRIGHT_STATED(n_F, "factor on the load", factor_of(s, w.load_case));
+        FAYWRIGHT_STATED(n_F, "factor on the load", s.factor_of(w.load_case));
         FAYWRIGHT_STEP(u_F, n_F * u_1);
         auto outcome = limited(u_F, 1.0, BoltInteraction::source(method));
         if (const double plain = at(true, NoSteps{}); plain > 1e-6) outcome.design_factor = 1.0 / plain;
@@ -245,9 +236,9 @@ struct BearingFacePressure {
         const auto& ply = at_head ? s.joint->plies.front() : s.joint->plies.back();
         if (s.tube_passes_walls() && ply.role != PlyRole::plate)
             return Outcome::none("the washer stands on the tube's end: see tube-end-pressure");
-        const auto& washer = at_head ? bolt.head_washer : bolt.nut_washer;
+        const auto& washer = bolt.washer(at_head);
         SurfacePressure::Inputs in{.force = greatest_in(s, w),
-                                   .bearing_diameter = at_head ? bolt.thread.head_bearing_diameter : bolt.thread.nut_bearing_diameter,
+                                   .bearing_diameter = bolt.bearing_diameter(at_head),
                                    .bearing_hole = max(ply.hole_diameter, washer ? washer->inside_diameter : mm(0)),
                                    .permissible_pressure = ply.material.surface_pressure,
                                    .washer_diameter = {}};
@@ -255,10 +246,8 @@ struct BearingFacePressure {
             in.washer_thickness = washer->thickness;
             in.washer_diameter = washer->outside_diameter;
         }
-        if (SurfacePressure::refusal(in) != nullptr) {
-            auto outcome = limited(in.force, newton(0), SurfacePressure::formula.source, "the hole is as large as the bearing face");
-            return outcome;
-        }
+        if (SurfacePressure::refusal(in) != nullptr)
+            return limited(in.force, newton(0), SurfacePressure::formula.source, "the hole is as large as the bearing face");
         steps.heading(SurfacePressure::formula.title, SurfacePressure::formula.source);
         const auto answer = SurfacePressure::compute(in, steps);
         return limited(answer.pressure, in.permissible_pressure, SurfacePressure::formula.source, answer.outside_range);
@@ -344,7 +333,7 @@ struct PullThroughCheck {
         const auto& ply = at_head ? s.joint->plies.front() : s.joint->plies.back();
         if (ply.role != PlyRole::plate && s.arrangement() == TubeArrangement::between_walls)
             return Outcome::none("the tube stands behind this wall");
-        const auto& washer = at_head ? bolt.head_washer : bolt.nut_washer;
+        const auto& washer = bolt.washer(at_head);
         PullThrough::Inputs in{.across_flats = bolt.thread.across_flats,
                                .across_corners = bolt.thread.across_corners,
                                .washer_diameter = {},

@@ -28,11 +28,10 @@ struct SlipCheck {
         const auto& plane = s.joint->planes[static_cast<std::size_t>(w.part)];
         if (const char* why = barred(s, plane); why != nullptr) return Outcome::none(why);
         const auto& load = s.load(w.load_case, w.bolt);
-        const double factor = factor_of(s, w.load_case);
+        const double factor = s.factor_of(w.load_case);
         const auto planes = static_cast<double>(s.joint->planes.size());
-        const bool is_static = s.load_case(w.load_case).format == LoadFormat::static_load;
-        const Force clamp = s.is_open_cavity() ? min(s.settled_least, s.open_capacity) : s.settled_least;
-        const double gamma_M3 = is_static ? 1.0 : 1.25;
+        const Force clamp = s.least_clamp();
+        const double gamma_M3 = s.load_case(w.load_case).is_static() ? 1.0 : 1.25;
         steps.heading(Slip::formula.title, Slip::source(SlipMethod::clamp_friction));
         FAYWRIGHT_STATED(
             F_least,
@@ -67,11 +66,10 @@ struct Separation {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         steps.heading(info.title, source);
-        FAYWRIGHT_STATED(n_F, "factor on the load", factor_of(s, w.load_case));
+        FAYWRIGHT_STATED(n_F, "factor on the load", s.factor_of(w.load_case));
         FAYWRIGHT_STATED(c_P, "share of the pull that leaves the clamp", s.clamp_share);
         FAYWRIGHT_STATED(F_A, "pull on the bolt", s.load(w.load_case, w.bolt).tension);
-        FAYWRIGHT_STATED(F_K, "least clamp of life, load apart",
-                         s.is_open_cavity() ? min(s.settled_least, s.open_capacity) : s.settled_least);
+        FAYWRIGHT_STATED(F_K, "least clamp of life, load apart", s.least_clamp());
         FAYWRIGHT_STEP(F_PA, n_F * c_P * F_A);
         auto outcome = limited(F_PA, F_K, source);
         if (c_P * F_A > newton(1e-3)) outcome.design_factor = F_K / (c_P * F_A);
@@ -87,7 +85,7 @@ struct LayerPressure {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& joint = *s.joint;
-        auto from_head = mm(0), before = mm(0), after = mm(0);
+        auto before = mm(0), after = mm(0);
         bool past = false;
         for (const auto& entry : joint.stack) {
             if (entry.kind == StackKind::layer && entry.index == w.part) {
@@ -101,13 +99,11 @@ struct LayerPressure {
             } else {
                 (past ? after : before) += entry.thickness;
             }
-            from_head += entry.thickness;
         }
         const auto& layer = joint.layers[static_cast<std::size_t>(w.part)];
         steps.heading(info.title, source);
         FAYWRIGHT_STATED(F_max, "greatest bolt force", s.greatest);
-        FAYWRIGHT_STATED(d_W, "bearing face of head or nut",
-                         min(joint.bolt.thread.head_bearing_diameter, joint.bolt.thread.nut_bearing_diameter));
+        FAYWRIGHT_STATED(d_W, "bearing face of head or nut", min(joint.bolt.bearing_diameter(true), joint.bolt.bearing_diameter(false)));
         FAYWRIGHT_STATED(h, "metal between bearing face and layer, on the thinner side", min(before, after));
         FAYWRIGHT_STATED(d_h, "hole", joint.bolt.hole_diameter);
         FAYWRIGHT_STEP(D, d_W + 2.0 * h * tan(pi / 6.0));

@@ -33,6 +33,16 @@ namespace faywright::checks {
     return edges_of(s.ply(w.part), s.joint->positions, w.bolt, sign * load.along_x, sign * load.along_y);
 }
 
+/// What one bolt puts on a ply that takes this share of its in-plane force.
+template <class Steps>
+[[nodiscard]] Force force_on_ply(const State& s, const Where& w, double share, Steps&& steps) {
+    steps.heading("Force of the bolt on this ply", Source{"", "", "", Basis::practice});
+    FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
+    FAYWRIGHT_STATED(q, "share of this ply", share);
+    FAYWRIGHT_STEP(F_b, q * F_v);
+    return F_b;
+}
+
 struct BearingCheck {
     static constexpr CheckInfo info{"bearing", "Bearing on the wall of the hole", Scope::ply, true, true};
 
@@ -54,11 +64,8 @@ struct BearingCheck {
                                  .method = ply.method};
         steps.heading(Bearing::formula.title, Bearing::source(ply.method));
         const auto answer = Bearing::compute(in, steps);
-        steps.heading("Force of the bolt on this ply", Source{"", "", "", Basis::practice});
-        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
-        FAYWRIGHT_STATED(q, "share of this ply", share);
-        FAYWRIGHT_STEP(F_b, q * F_v);
-        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, Bearing::source(ply.method),
+        const Force pushed = force_on_ply(s, w, share, steps);
+        return compared(*s.joint, s.load_case(w.load_case), pushed, answer.characteristic, answer.resistance, Bearing::source(ply.method),
                         answer.outside_range);
     }
 };
@@ -84,11 +91,8 @@ struct TearOutCheck {
                                  .method = ply.method};
         steps.heading(TearOut::formula.title, TearOut::source(ply.method));
         const auto answer = TearOut::compute(in, steps);
-        steps.heading("Force of the bolt on this ply", Source{"", "", "", Basis::practice});
-        FAYWRIGHT_STATED(F_v, "in-plane force of the bolt", s.load(w.load_case, w.bolt).resultant);
-        FAYWRIGHT_STATED(q, "share of this ply", share);
-        FAYWRIGHT_STEP(F_b, q * F_v);
-        return compared(*s.joint, s.load_case(w.load_case), F_b, answer.characteristic, answer.resistance, TearOut::source(ply.method),
+        const Force pushed = force_on_ply(s, w, share, steps);
+        return compared(*s.joint, s.load_case(w.load_case), pushed, answer.characteristic, answer.resistance, TearOut::source(ply.method),
                         answer.outside_range);
     }
 };
@@ -149,7 +153,7 @@ struct NetSectionCheck {
             const auto view = seen_along(s, ply, x_axis, true);
             if (view.runs_on || total < newton(1e-3)) continue;
             const bool wall = ply.role != PlyRole::plate;
-            const auto compute = [&](auto&& keep) {
+            const auto compute = [&](bool bare, auto&& keep) {
                 auto& steps = keep;
                 steps.heading(NetSection::formula.title, NetSection::source(ply.method));
                 FAYWRIGHT_STATED(w_p, wall ? "width of the wall" : "width across the load", view.width);
@@ -158,30 +162,21 @@ struct NetSectionCheck {
                 FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
                 FAYWRIGHT_STEP(A_g, w_p * t);
                 FAYWRIGHT_STEP(A_n, max((w_p - n_h * d_0) * t, 0.001 * A_g));
-                return NetSection::compute({.gross_area = A_g,
-                                            .net_area = A_n,
-                                            .yield_strength = ply.proof_strength,
-                                            .ultimate_strength = ply.ultimate_strength,
-                                            .method = ply.method},
-                                           steps);
+                NetSection::Inputs in{.gross_area = A_g,
+                                      .net_area = A_n,
+                                      .yield_strength = ply.proof_strength,
+                                      .ultimate_strength = ply.ultimate_strength,
+                                      .method = ply.method};
+                // Without partial factors the smaller of yield and rupture, as the rule weighs them.
+                if (bare) in.gamma_M0 = in.gamma_M1 = in.gamma_M2 = 1.0;
+                return NetSection::compute(in, steps);
             };
-            const auto answer = compute(NoSteps{});
-            // Without partial factors the smaller of yield and rupture, as the rule weighs them.
-            const auto bare =
-                NetSection::compute({.gross_area = view.width * ply.thickness,
-                                     .net_area = max((view.width - static_cast<double>(view.across) * ply.hole_diameter) * ply.thickness,
-                                                     0.001 * view.width * ply.thickness),
-                                     .yield_strength = ply.proof_strength,
-                                     .ultimate_strength = ply.ultimate_strength,
-                                     .gamma_M0 = 1.0,
-                                     .gamma_M1 = 1.0,
-                                     .gamma_M2 = 1.0,
-                                     .method = ply.method});
-            auto outcome = compared(*s.joint, l, share * total, bare.resistance, answer.resistance, NetSection::source(ply.method),
-                                    answer.outside_range);
+            const auto design = compute(false, NoSteps{}), bare = compute(true, NoSteps{});
+            auto outcome = compared(*s.joint, l, share * total, bare.resistance, design.resistance, NetSection::source(ply.method),
+                                    design.outside_range);
             if (!worst.applicable || outcome.utilisation > worst.utilisation) {
                 worst = outcome;
-                if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) static_cast<void>(compute(steps));
+                if constexpr (keeps_steps<Steps>) static_cast<void>(compute(false, steps));
             }
         }
         return worst;
@@ -204,8 +199,7 @@ struct BlockTearingCheck {
             const bool positive = (along > newton(0)) == (ply.side == Side::rail);
             const auto view = seen_along(s, ply, x_axis, positive);
             if (view.end > far_away / 2.0) continue;
-            const Moment turning = l.moment_z + (l.at_x - s.pattern.centroid.x) * l.force_y - (l.at_y - s.pattern.centroid.y) * l.force_x;
-            const bool eccentric = abs(turning) > mm(1) * sqrt(squared(l.force_x) + squared(l.force_y));
+            const bool eccentric = abs(l.turning_about(s.pattern.centroid)) > mm(1) * sqrt(squared(l.force_x) + squared(l.force_y));
             const auto compute = [&](bool bare, auto&& keep) {
                 auto& steps = keep;
                 steps.heading(BlockTearing::formula.title, BlockTearing::source(ply.method));
@@ -232,8 +226,7 @@ struct BlockTearingCheck {
                                     design.outside_range);
             if (!worst.applicable || outcome.utilisation > worst.utilisation) {
                 worst = outcome;
-                if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>)
-                    static_cast<void>(compute(l.format == LoadFormat::static_load, steps));
+                if constexpr (keeps_steps<Steps>) static_cast<void>(compute(l.is_static(), steps));
             }
         }
         return worst;
@@ -278,7 +271,7 @@ struct PlatePrying {
         const auto m = *ply.lever_to_web;
         const auto gauge = edges.gauge.value_or(2.0 * edges.edge);
         const auto tension = bolt_tension_resistance(s);
-        const bool is_static = s.load_case(w.load_case).format == LoadFormat::static_load;
+        const bool is_static = s.load_case(w.load_case).is_static();
         const Prying::Inputs in{.effective_length = min(4.0 * m + 1.25 * min(edges.end, back.end), min(2.0 * pi * m, gauge)),
                                 .thickness = ply.thickness,
                                 .yield_strength = ply.proof_strength,
@@ -296,14 +289,35 @@ struct PlatePrying {
     }
 };
 
+/// The metal beside a bolt's hole as a detail of the fatigue codes.
+struct HoleDetail {
+    Stress category;
+    double slope, second_slope;
+    Source source;
+};
+[[nodiscard]] inline HoleDetail hole_detail(bool aluminium) {
+    if (aluminium) return {MPa(56), 4.0, 4.0, {"EN 1999-1-3", "2007", "Table J.15, bolted joint 56-4", Basis::memory}};
+    return {MPa(50), 3.0, 5.0, {"EN 1993-1-9", "2005", "Table 8.1, category 50: holes in bearing without preload", Basis::memory}};
+}
+
+/// A stress range beside a hole against what its metal endures for the cycles of the load.
+template <class Steps>
+[[nodiscard]] Outcome endured_at_hole(Stress range, double cycles, const HoleDetail& detail, Steps&& steps) {
+    const auto endured = MemberFatigue::compute({.stress_range = range,
+                                                 .category = detail.category,
+                                                 .slope = detail.slope,
+                                                 .second_slope = detail.second_slope,
+                                                 .cycles = cycles},
+                                                steps)
+                             .endured;
+    auto outcome = limited(range, endured, detail.source);
+    if (range > MPa(1e-3)) outcome.design_factor = endured / range;
+    return outcome;
+}
+
 /// Fatigue of the metal beside the hole from the force the bolt brings into it.
 struct PlyFatigue {
     static constexpr CheckInfo info{"ply-fatigue", "Fatigue of the ply beside the hole", Scope::ply, true, true};
-
-    static constexpr Source source(bool aluminium) {
-        if (aluminium) return {"EN 1999-1-3", "2007", "Table J.15, bolted joint 56-4", Basis::memory};
-        return {"EN 1993-1-9", "2005", "Table 8.1, category 50: holes in bearing without preload", Basis::memory};
-    }
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
@@ -313,7 +327,7 @@ struct PlyFatigue {
         if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
         const auto& ply = s.ply(w.part);
         const auto edges = pushed_edges(s, w);
-        const bool aluminium = ply.is_aluminium();
+        const auto detail = hole_detail(ply.is_aluminium());
         // The line of bolts along the force passes its load on: the last of them sees what all have brought in.
         int in_line = 1;
         const auto& load = s.load(w.load_case, w.bolt);
@@ -335,16 +349,8 @@ struct PlyFatigue {
         FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
         FAYWRIGHT_STATED(t, "thickness", ply.thickness);
         FAYWRIGHT_STEP(dsigma, r * gamma_F * q * n_l * F_v / (max(w_s - d_0, 0.05 * d_0) * t));
-        steps.heading(MemberFatigue::formula.title, source(aluminium));
-        const auto answer = MemberFatigue::compute({.stress_range = dsigma,
-                                                    .category = aluminium ? MPa(56) : MPa(50),
-                                                    .slope = aluminium ? 4.0 : 3.0,
-                                                    .second_slope = aluminium ? 4.0 : 5.0,
-                                                    .cycles = *l.cycles},
-                                                   steps);
-        auto outcome = limited(dsigma, answer.endured, source(aluminium));
-        if (dsigma > MPa(1e-3)) outcome.design_factor = answer.endured / dsigma;
-        return outcome;
+        steps.heading(MemberFatigue::formula.title, detail.source);
+        return endured_at_hole(dsigma, *l.cycles, detail, steps);
     }
 };
 

@@ -10,10 +10,10 @@ namespace faywright::checks {
 inline constexpr const char* no_section = "the joint has no hollow section";
 inline constexpr const char* no_tube = "the joint has no tube";
 
+/// The answers on tube and walls stand in the state; for people their steps come first.
 template <class Steps>
-[[nodiscard]] inline TubeWall::Answer tube_wall_again(const State& s, Steps&& steps) {
-    if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) derive(s, "tube", steps);
-    return s.tube.wall;
+void derive_tube(const State& s, Steps&& steps) {
+    if constexpr (keeps_steps<Steps>) derive(s, "tube", steps);
 }
 
 struct TubeYield {
@@ -22,7 +22,8 @@ struct TubeYield {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
-        const auto answer = tube_wall_again(s, steps);
+        derive_tube(s, steps);
+        const auto& answer = s.tube.wall;
         return limited(answer.stress, answer.column_strength, TubeWall::formula.source, answer.outside_range);
     }
 };
@@ -34,7 +35,8 @@ struct TubeBuckling {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
-        const auto answer = tube_wall_again(s, steps);
+        derive_tube(s, steps);
+        const auto& answer = s.tube.wall;
         return limited(answer.stress, min(answer.buckling_stress, s.joint->section->tube.material.proof_strength), source);
     }
 };
@@ -45,11 +47,8 @@ struct TubeEndPressure {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
-        const auto answer = tube_wall_again(s, steps);
-        auto pressure = MPa(1e6);
-        for (const auto& ply : s.joint->plies)
-            if ((ply.role == PlyRole::plate) == s.tube_passes_walls()) pressure = min(pressure, ply.material.surface_pressure);
-        return limited(answer.end_pressure, pressure, SurfacePressure::formula.source);
+        derive_tube(s, steps);
+        return limited(s.tube.wall.end_pressure, s.pressure_under_tube(), SurfacePressure::formula.source);
     }
 };
 
@@ -74,20 +73,19 @@ struct TubeOverlap {
         }
         steps.heading(info.title, source);
         FAYWRIGHT_STATED(D_i, "bore of the tube, or the wall's hole where that is larger",
-                         max(s.tube.bore, s.tube_passes_walls() ? mm(0) : wall_hole(s)));
-        FAYWRIGHT_STATED(d_W, "bearing face", at_head ? bolt.thread.head_bearing_diameter : bolt.thread.nut_bearing_diameter);
+                         max(s.tube.bore, s.tube_passes_walls() ? mm(0) : s.joint->near_wall()->hole_diameter));
+        FAYWRIGHT_STATED(d_W, "bearing face", bolt.bearing_diameter(at_head));
         FAYWRIGHT_STATED(h, "metal between bearing face and tube", between);
         FAYWRIGHT_STEP(d_eff, d_W + 2.0 * h * tan(pi / 6.0));
         return limited(D_i, d_eff, source);
     }
-
-private:
-    static Length wall_hole(const State& s) {
-        for (const auto& ply : s.joint->plies)
-            if (ply.role == PlyRole::near_wall) return ply.hole_diameter;
-        return mm(0);
-    }
 };
+
+/// Greatest force, either way, between walls and tube at the extremes of their lengths.
+[[nodiscard]] inline Force worst_closing(const State& s) {
+    const auto& answer = s.tube.length_check;
+    return max(abs(answer.closing_force_least), abs(answer.closing_force_greatest));
+}
 
 struct WallClosing {
     static constexpr CheckInfo info{"wall-closing", "Wall bent until the tube carries: worst length of tube and cavity", Scope::joint};
@@ -96,10 +94,8 @@ struct WallClosing {
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
         if (s.tube_passes_walls()) return Outcome::none("a tube through the walls does not need them to close");
-        if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) derive(s, "tube", steps);
-        const auto& answer = s.tube.length_check;
-        const Force closing = max(abs(answer.closing_force_least), abs(answer.closing_force_greatest));
-        return limited(closing, min(s.walls[0].first_yield, s.walls[1].first_yield), WallBending::formula.source, answer.outside_range);
+        derive_tube(s, steps);
+        return limited(worst_closing(s), s.walls_first_yield(), WallBending::formula.source, s.tube.length_check.outside_range);
     }
 };
 
@@ -111,9 +107,7 @@ struct TubeShare {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
         if (s.tube_passes_walls()) return Outcome::none("a tube through the walls does not need them to close");
         steps.heading(info.title, TubeLength::formula.source);
-        const auto& answer = s.tube.length_check;
-        FAYWRIGHT_STATED(F_close, "worst force that closes the gap",
-                         max(abs(answer.closing_force_least), abs(answer.closing_force_greatest)));
+        FAYWRIGHT_STATED(F_close, "worst force that closes the gap", worst_closing(s));
         FAYWRIGHT_STATED(F_M_min, "least preload", s.preload.least);
         FAYWRIGHT_STATED(q, "share closing may take", largest_share);
         FAYWRIGHT_STEP(F_allow, q * F_M_min);
@@ -145,7 +139,7 @@ struct SectionCrush {
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.joint->section) return Outcome::none(no_section);
         if (s.tube.present) return Outcome::none("the tube carries the clamp");
-        if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) derive(s, "tube", steps);
+        derive_tube(s, steps);
         return limited(
             s.greatest, s.open_capacity,
             {"yield lines of a wall under a patch, after Save and Massonnet", "", "circular fan, edges free to turn", Basis::memory});
@@ -162,7 +156,7 @@ struct WallPull {
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         if (!s.joint->section) return Outcome::none(no_section);
         if (s.tube_passes_walls()) return Outcome::none("the walls are not clamped: see pull-through");
-        if constexpr (!std::same_as<std::remove_cvref_t<Steps>, NoSteps>) derive(s, "tube", steps);
+        derive_tube(s, steps);
         steps.heading(info.title, source);
         FAYWRIGHT_STATED(n_w, "walls that share the pull", s.tube.present ? 2.0 : 1.0);
         FAYWRIGHT_STATED(F_u, "collapse of the weaker wall", s.open_capacity);
@@ -211,19 +205,13 @@ template <class Steps>
 [[nodiscard]] HollowSection::Answer rail_stress(const State& s, int load_case, Steps&& steps) {
     const auto& joint = *s.joint;
     const auto& l = s.load_case(load_case);
-    const Ply* wall = &joint.plies.front();
-    for (const auto& ply : joint.plies)
-        if (ply.role == PlyRole::near_wall) wall = &ply;
-    auto low = joint.positions.front().x, high = low;
-    for (const auto& p : joint.positions) {
-        low = min(low, p.x);
-        high = max(high, p.x);
-    }
-    const bool runs_low = wall->outline.x_min <= -far_away, runs_high = wall->outline.x_max >= far_away;
-    const bool take_low = runs_low == runs_high ? rail_stress_at(s, l, low, wall->hole_diameter, NoSteps{}).stress >=
-                                                      rail_stress_at(s, l, high, wall->hole_diameter, NoSteps{}).stress
+    const auto& wall = *joint.near_wall();
+    const auto [low, high] = joint.ends_along_x();
+    const bool runs_low = wall.outline.x_min <= -far_away, runs_high = wall.outline.x_max >= far_away;
+    const bool take_low = runs_low == runs_high ? rail_stress_at(s, l, low, wall.hole_diameter, NoSteps{}).stress >=
+                                                      rail_stress_at(s, l, high, wall.hole_diameter, NoSteps{}).stress
                                                 : runs_low;
-    return rail_stress_at(s, l, take_low ? low : high, wall->hole_diameter, steps);
+    return rail_stress_at(s, l, take_low ? low : high, wall.hole_diameter, steps);
 }
 
 struct RailBending {
@@ -234,9 +222,7 @@ struct RailBending {
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         if (!s.joint->section) return Outcome::none(no_section);
         const auto answer = rail_stress(s, w.load_case, steps);
-        auto proof = MPa(1e6);
-        for (const auto& ply : s.joint->plies)
-            if (ply.role != PlyRole::plate) proof = min(proof, ply.proof_strength);
+        const auto proof = s.joint->near_wall()->proof_strength;
         return compared(*s.joint, s.load_case(w.load_case), answer.stress, proof, proof / 1.10, source);
     }
 };
@@ -249,22 +235,14 @@ struct RailFatigue {
         if (!s.joint->section) return Outcome::none(no_section);
         const auto& l = s.load_case(w.load_case);
         if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
-        const bool aluminium = s.joint->section->material.family == Family::aluminium;
+        const auto detail = hole_detail(s.joint->section->material.family == Family::aluminium);
         const auto answer = rail_stress(s, w.load_case, steps);
-        steps.heading(MemberFatigue::formula.title, PlyFatigue::source(aluminium));
+        steps.heading(MemberFatigue::formula.title, detail.source);
         FAYWRIGHT_STATED(sigma, "stress of the load", answer.stress);
         FAYWRIGHT_STATED(gamma_F, "load factor of the case", l.load_factor);
         FAYWRIGHT_STATED(r, "2 where the load reverses, else 1", l.reverses ? 2.0 : 1.0);
         FAYWRIGHT_STEP(dsigma, r * gamma_F * sigma);
-        const auto endured = MemberFatigue::compute({.stress_range = dsigma,
-                                                     .category = aluminium ? MPa(56) : MPa(50),
-                                                     .slope = aluminium ? 4.0 : 3.0,
-                                                     .second_slope = aluminium ? 4.0 : 5.0,
-                                                     .cycles = *l.cycles},
-                                                    steps);
-        auto outcome = limited(dsigma, endured.endured, PlyFatigue::source(aluminium));
-        if (dsigma > MPa(1e-3)) outcome.design_factor = endured.endured / dsigma;
-        return outcome;
+        return endured_at_hole(dsigma, *l.cycles, detail, steps);
     }
 };
 
@@ -278,7 +256,7 @@ struct WallFatigue {
         if (s.tube_passes_walls()) return Outcome::none("the walls are not clamped: see pull-through");
         const auto& l = s.load_case(w.load_case);
         if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
-        const bool aluminium = s.joint->section->material.family == Family::aluminium;
+        const auto detail = hole_detail(s.joint->section->material.family == Family::aluminium);
         // A press goes from plate to webs; a pull bends the walls, and the tube shares it among them by their stiffness.
         const auto& worse = s.walls[0].wall.first_yield_force <= s.walls[1].wall.first_yield_force ? s.walls[0] : s.walls[1];
         const auto& other = &worse == &s.walls[0] ? s.walls[1] : s.walls[0];
@@ -290,16 +268,8 @@ struct WallFatigue {
         FAYWRIGHT_STATED(q, "share of this wall, by stiffness",
                          s.tube.present ? static_cast<double>(worse.wall.stiffness / (worse.wall.stiffness + other.wall.stiffness)) : 1.0);
         FAYWRIGHT_STEP(dsigma, q * gamma_F * F_A * f_o / F_y);
-        steps.heading(MemberFatigue::formula.title, PlyFatigue::source(aluminium));
-        const auto endured = MemberFatigue::compute({.stress_range = dsigma,
-                                                     .category = aluminium ? MPa(56) : MPa(50),
-                                                     .slope = aluminium ? 4.0 : 3.0,
-                                                     .second_slope = aluminium ? 4.0 : 5.0,
-                                                     .cycles = *l.cycles},
-                                                    steps);
-        auto outcome = limited(dsigma, endured.endured, PlyFatigue::source(aluminium));
-        if (dsigma > MPa(1e-3)) outcome.design_factor = endured.endured / dsigma;
-        return outcome;
+        steps.heading(MemberFatigue::formula.title, detail.source);
+        return endured_at_hole(dsigma, *l.cycles, detail, steps);
     }
 };
 

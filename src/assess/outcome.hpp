@@ -35,6 +35,9 @@ struct Where {
     int part = -1, load_case = -1, bolt = -1;
 };
 
+/// Utilisation told where there is no resistance, or next to none.
+inline constexpr double hopeless = 1e6;
+
 /// What an instance of a check came to.
 struct Outcome {
     bool applicable = true;
@@ -52,30 +55,6 @@ struct Outcome {
     }
 };
 
-/// Demand and resistance brought to one format: a static load carries the service class's design factor and meets
-/// the characteristic resistance; a dynamic load carries its own factor and meets the design resistance.
-/// Every resistance here falls in proportion to the load, so the achieved factor is resistance over static effect.
-template <class Q>
-[[nodiscard]] Outcome compared(const Joint& joint, const LoadCase& load_case, Q effect, Q characteristic, Q design, const Source& source,
-                               const char* note = nullptr) {
-    const bool is_static = load_case.format == LoadFormat::static_load;
-    const Q demand = (is_static ? joint.service.design_factor : load_case.load_factor) * effect;
-    const Q resistance = is_static ? characteristic : design;
-    Outcome outcome;
-    outcome.demand = demand;
-    outcome.resistance = resistance;
-    const Q none{};
-    constexpr double hopeless = 1e6;
-    outcome.utilisation = resistance > none ? min(static_cast<double>(demand / resistance), hopeless) : demand > none ? hopeless : 0.0;
-    if (effect > none) {
-        const double factor = characteristic / effect;
-        if (factor < hopeless) outcome.design_factor = factor;
-    }
-    outcome.source = source;
-    outcome.note = note;
-    return outcome;
-}
-
 /// A demand that does not grow with the load.
 template <class Q>
 [[nodiscard]] Outcome limited(Q demand, Q resistance, const Source& source, const char* note = nullptr) {
@@ -83,17 +62,25 @@ template <class Q>
     outcome.demand = demand;
     outcome.resistance = resistance;
     const Q none{};
-    constexpr double hopeless = 1e6;
     outcome.utilisation = resistance > none ? min(static_cast<double>(demand / resistance), hopeless) : demand > none ? hopeless : 0.0;
     outcome.source = source;
     outcome.note = note;
     return outcome;
 }
 
-/// A least distance or count that must be there: utilisation is least over actual.
+/// Demand and resistance brought to one format: a static load carries the service class's design factor and meets
+/// the characteristic resistance; a dynamic load carries its own factor and meets the design resistance.
+/// Every resistance here falls in proportion to the load, so the achieved factor is resistance over static effect.
 template <class Q>
-[[nodiscard]] Outcome at_least(Q least, Q actual, const Source& source, const char* note = nullptr) {
-    auto outcome = limited(least, actual, source, note);
+[[nodiscard]] Outcome compared(const Joint& joint, const LoadCase& load_case, Q effect, Q characteristic, Q design, const Source& source,
+                               const char* note = nullptr) {
+    const bool is_static = load_case.is_static();
+    const Q demand = (is_static ? joint.service.design_factor : load_case.load_factor) * effect;
+    auto outcome = limited(demand, is_static ? characteristic : design, source, note);
+    if (effect > Q{}) {
+        const double factor = characteristic / effect;
+        if (factor < hopeless) outcome.design_factor = factor;
+    }
     return outcome;
 }
 

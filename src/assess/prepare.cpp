@@ -42,7 +42,7 @@ ClampedLayer clamped(const State& state, const StackEntry& entry) {
     const auto& joint = *state.joint;
     switch (entry.kind) {
         case StackKind::washer: {
-            const auto& washer = entry.index == 0 ? *joint.bolt.head_washer : *joint.bolt.nut_washer;
+            const auto& washer = *joint.bolt.washer(entry.index == 0);
             return {washer.thickness, steel_modulus, washer.outside_diameter};
         }
         case StackKind::ply: {
@@ -75,19 +75,16 @@ void split(const State& state, Outside& head, Outside& nut) {
     }
 }
 
-Length head_bearing(const Joint& joint) { return joint.bolt.thread.head_bearing_diameter; }
-Length nut_bearing(const Joint& joint) { return joint.bolt.thread.nut_bearing_diameter; }
-
 Length end_hole(const Joint& joint, bool at_head) {
-    const auto& washer = at_head ? joint.bolt.head_washer : joint.bolt.nut_washer;
+    const auto& washer = joint.bolt.washer(at_head);
     if (washer) return washer->inside_diameter;
     return at_head ? joint.plies.front().hole_diameter : joint.plies.back().hole_diameter;
 }
 
 /// Diameter over which a bolt's head or nut presses on the metal: the washer's, as far as its thickness spreads the load.
 Length pressed_diameter(const Joint& joint, bool at_head) {
-    const auto& washer = at_head ? joint.bolt.head_washer : joint.bolt.nut_washer;
-    const auto face = at_head ? head_bearing(joint) : nut_bearing(joint);
+    const auto& washer = joint.bolt.washer(at_head);
+    const auto face = joint.bolt.bearing_diameter(at_head);
     return washer ? min(washer->outside_diameter, face + 1.6 * washer->thickness) : face;
 }
 
@@ -96,8 +93,6 @@ Length tube_length(const Section& section) {
     return section.tube.arrangement == TubeArrangement::through_walls ? section.height : section.inside_height();
 }
 
-double or_else(const std::optional<double>& override_value, double value) { return override_value.value_or(value); }
-
 template <class Steps>
 void preload(State& s, Steps&& steps) {
     const auto& joint = *s.joint;
@@ -105,13 +100,13 @@ void preload(State& s, Steps&& steps) {
     const auto& overrides = joint.overrides;
     steps.heading(ThreadGeometry::formula.title, ThreadGeometry::formula.source);
     s.thread = ThreadGeometry::compute({bolt.thread.diameter, bolt.thread.pitch}, steps);
-    s.bearing_diameter = nut_bearing(joint);
+    s.bearing_diameter = bolt.bearing_diameter(false);
     s.bearing_hole = end_hole(joint, false);
     if (s.bearing_hole >= s.bearing_diameter) s.bearing_hole = bolt.thread.diameter;
-    s.thread_friction_low = or_else(overrides.thread_friction_low, bolt.finish.thread_friction_low);
-    s.thread_friction_high = max(s.thread_friction_low, or_else(overrides.thread_friction_high, bolt.finish.thread_friction_high));
-    s.head_friction_low = or_else(overrides.head_friction_low, bolt.finish.head_friction_low);
-    s.head_friction_high = max(s.head_friction_low, or_else(overrides.head_friction_high, bolt.finish.head_friction_high));
+    s.thread_friction_low = overrides.thread_friction_low.value_or(bolt.finish.thread_friction_low);
+    s.thread_friction_high = max(s.thread_friction_low, overrides.thread_friction_high.value_or(bolt.finish.thread_friction_high));
+    s.head_friction_low = overrides.head_friction_low.value_or(bolt.finish.head_friction_low);
+    s.head_friction_high = max(s.head_friction_low, overrides.head_friction_high.value_or(bolt.finish.head_friction_high));
     const auto& method = joint.tightening.method;
     s.torque_chosen = !joint.tightening.torque;
     TighteningTask task{.thread = s.thread,
@@ -140,8 +135,7 @@ void stiffness(State& s, Steps&& steps) {
     const auto& joint = *s.joint;
     const auto& bolt = joint.bolt;
     s.grip = mm(0);
-    for (const auto& entry : joint.stack)
-        s.grip += entry.kind == StackKind::cavity && s.tube.present && !s.tube_passes_walls() ? s.tube.length : entry.thickness;
+    for (const auto& entry : joint.stack) s.grip += s.thickness_of(entry);
     s.shank_in_grip = min(bolt.length - bolt.thread_length, s.grip);
     steps.heading(BoltStiffness::formula.title, BoltStiffness::formula.source);
     s.bolt_resilience = BoltStiffness::compute({.nominal_diameter = bolt.thread.diameter,
@@ -156,7 +150,7 @@ void stiffness(State& s, Steps&& steps) {
     Outside head, nut;
     split(s, head, nut);
     const auto hole = bolt.hole_diameter;
-    const auto d_head = max(head_bearing(joint), 1.05 * hole), d_nut = max(nut_bearing(joint), 1.05 * hole);
+    const auto d_head = max(bolt.bearing_diameter(true), 1.05 * hole), d_nut = max(bolt.bearing_diameter(false), 1.05 * hole);
     steps.heading(MemberStiffness::formula.title, MemberStiffness::formula.source);
     s.stiffness_note = nullptr;
     if (s.tube.present) {
@@ -311,12 +305,12 @@ void clamp(State& s, Steps&& steps) {
     s.cold_change = change(joint.coldest, "Change of preload at the coldest");
     s.hot_change = change(joint.hottest, "Change of preload at the hottest");
     Force relief = newton(0);
-    for (std::size_t i = 0; i < joint.load_cases.size(); ++i) {
-        const auto& l = joint.load_cases[i];
-        const double factor = l.format == LoadFormat::static_load ? joint.service.design_factor : l.load_factor;
-        for (std::size_t b = 0; b < joint.positions.size(); ++b)
-            relief = max(relief, factor * s.clamp_share * s.load(static_cast<int>(i), static_cast<int>(b)).tension);
-    }
+    s.pressed = newton(0);
+    for (int i = 0; i < static_cast<int>(joint.load_cases.size()); ++i)
+        for (int b = 0; b < static_cast<int>(joint.positions.size()); ++b) {
+            relief = max(relief, s.factor_of(i) * s.clamp_share * s.load(i, b).tension);
+            s.pressed = max(s.pressed, s.factor_of(i) * s.load(i, b).press);
+        }
     // What flows on under pressure is not brought back by the wrench.
     bool retightened = joint.tightening.retighten;
     for (const auto& layer : joint.layers) retightened = retightened && layer.material.sustained_clamp;
@@ -344,13 +338,6 @@ void clamp(State& s, Steps&& steps) {
     FAYWRIGHT_STEP(F_most, G_0 + dF_rise);
     s.settled_least = F_least;
     s.greatest = F_most;
-    s.pressed = newton(0);
-    for (std::size_t i = 0; i < joint.load_cases.size(); ++i)
-        for (std::size_t b = 0; b < joint.positions.size(); ++b) {
-            const auto& l = joint.load_cases[i];
-            const double factor = l.format == LoadFormat::static_load ? joint.service.design_factor : l.load_factor;
-            s.pressed = max(s.pressed, factor * s.load(static_cast<int>(i), static_cast<int>(b)).press);
-        }
 }
 
 /// One wall with what presses it from outside: a washer, or a plate that spans the webs and bends with it.
@@ -369,8 +356,8 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
         if (ply.role == (at_head ? PlyRole::near_wall : PlyRole::far_wall)) hole = ply.hole_diameter;
         if (ply.role == PlyRole::plate && beyond != at_head) plate = &ply;
     }
-    const auto& washer = at_head ? joint.bolt.head_washer : joint.bolt.nut_washer;
-    const auto face = max(at_head ? head_bearing(joint) : nut_bearing(joint), 1.05 * hole);
+    const auto& washer = joint.bolt.washer(at_head);
+    const auto face = max(joint.bolt.bearing_diameter(at_head), 1.05 * hole);
     const auto pressed = max(washer ? washer->outside_diameter : face, 1.05 * hole);
     WallBending::Inputs in{};
     in.clear_width = section.clear_width();
@@ -383,8 +370,7 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
     if (washer) in.washer_thickness = washer->thickness;
     in.elastic_modulus = section.material.elastic_modulus;
     in.poisson_ratio = section.material.poisson_ratio;
-    for (const auto& ply : joint.plies)
-        if (ply.role == PlyRole::near_wall) in.proof_strength = ply.proof_strength;
+    in.proof_strength = joint.near_wall()->proof_strength;
     in.loading = washer && !plate ? WallLoading::elastic_washer : WallLoading::uniform;
     in.support = WallSupport::closed;
     // A plate that reaches over both webs cannot follow the wall without bending across them.
@@ -403,7 +389,7 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
         plate_in.support = WallSupport::simply_supported;
     }
     const bool same = side.worked_out && side.inputs == in && side.bridged == bridged && (!bridged || side.plate_inputs == plate_in);
-    if (!same || !std::same_as<std::remove_cvref_t<Steps>, NoSteps>) {
+    if (!same || keeps_steps<Steps>) {
         steps.heading(at_head ? "Wall at the head pressed towards the tube" : "Wall at the nut pressed towards the tube",
                       WallBending::formula.source);
         side.inputs = in;
@@ -427,18 +413,7 @@ template <class Steps>
 void tube_checks(State& s, Steps&& steps) {
     const auto& section = *s.joint->section;
     auto& t = s.tube;
-    const Ply* wall = &s.joint->plies.front();
-    for (const auto& ply : s.joint->plies)
-        if (ply.role == PlyRole::near_wall) wall = &ply;
-    // A tube through the walls stands against the plates; one between them against the walls.
-    Stress pressure = wall->material.surface_pressure;
-    Length hole = wall->hole_diameter;
-    if (s.tube_passes_walls()) {
-        hole = s.joint->bolt.hole_diameter;
-        pressure = MPa(1e9);
-        for (const auto& ply : s.joint->plies)
-            if (ply.role == PlyRole::plate) pressure = min(pressure, ply.material.surface_pressure);
-    }
+    const Length hole = s.tube_passes_walls() ? s.joint->bolt.hole_diameter : s.joint->near_wall()->hole_diameter;
     // A load that presses the parts together adds to the tube; all of it, where it enters at the outer plates.
     steps.heading("Greatest force on the tube", Source{"", "", "", Basis::practice});
     FAYWRIGHT_STATED(F_V_max, "greatest preload of life", s.greatest);
@@ -457,7 +432,7 @@ void tube_checks(State& s, Steps&& steps) {
                                 .squareness = section.tube.squareness,
                                 .contact_outside = t.stock->outside_diameter - 2.0 * edge,
                                 .contact_inside = max(hole, t.bore + 2.0 * edge),
-                                .permissible_pressure = pressure},
+                                .permissible_pressure = s.pressure_under_tube()},
                                steps);
     if (s.tube_passes_walls()) return;
     steps.heading(TubeLength::formula.title, TubeLength::formula.source);
@@ -470,7 +445,7 @@ void tube_checks(State& s, Steps&& steps) {
                                           .tube_length = t.length,
                                           .length_tolerance = section.tube.length_tolerance,
                                           .wall_stiffness = k_both,
-                                          .first_yield_force = min(s.walls[0].first_yield, s.walls[1].first_yield),
+                                          .first_yield_force = s.walls_first_yield(),
                                           .preload_least = s.preload.least},
                                          steps);
 }

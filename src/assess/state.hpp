@@ -25,9 +25,7 @@
 
 namespace faywright {
 
-inline constexpr std::size_t most_bolts = 40;
-inline constexpr std::size_t most_cases = 60;
-inline constexpr std::size_t most_plies = 16;
+inline constexpr std::size_t most_plies = most_parts + 1;  ///< the section is one part and two walls
 
 /// What one bolt feels of one load case, without any factor.
 struct BoltLoad {
@@ -110,10 +108,31 @@ struct State {
     }
     [[nodiscard]] const LoadCase& load_case(int index) const { return joint->load_cases[static_cast<std::size_t>(index)]; }
     [[nodiscard]] const Ply& ply(int index) const { return joint->plies[static_cast<std::size_t>(index)]; }
+    /// The factor a load case carries: design factor on a static load, load factor on a dynamic one.
+    [[nodiscard]] double factor_of(int index) const {
+        const auto& l = load_case(index);
+        return l.is_static() ? joint->service.design_factor : l.load_factor;
+    }
     [[nodiscard]] TubeArrangement arrangement() const { return joint->section ? joint->section->tube.arrangement : TubeArrangement::none; }
     /// A hollow section with nothing inside it to carry the clamp.
     [[nodiscard]] bool is_open_cavity() const { return joint->section && arrangement() == TubeArrangement::none; }
     [[nodiscard]] bool tube_passes_walls() const { return joint->section && arrangement() == TubeArrangement::through_walls; }
+    /// Of an entry of the stack as it is clamped: a tube between the walls has its own length.
+    [[nodiscard]] Length thickness_of(const StackEntry& entry) const {
+        return entry.kind == StackKind::cavity && tube.present && !tube_passes_walls() ? tube.length : entry.thickness;
+    }
+    /// Least clamp of life, load apart, and no more than open walls stand.
+    [[nodiscard]] Force least_clamp() const { return is_open_cavity() ? min(settled_least, open_capacity) : settled_least; }
+    /// Closing force at which the weaker of the two walls first yields.
+    [[nodiscard]] Force walls_first_yield() const { return min(walls[0].first_yield, walls[1].first_yield); }
+    /// Permissible pressure of what the tube stands on: the plates where it passes the walls, else the walls.
+    [[nodiscard]] Stress pressure_under_tube() const {
+        if (!tube_passes_walls()) return joint->near_wall()->material.surface_pressure;
+        auto least = MPa(1e9);
+        for (const auto& each : joint->plies)
+            if (each.role == PlyRole::plate) least = min(least, each.material.surface_pressure);
+        return least;
+    }
 };
 
 /// Fills the state; no allocation, so that a search can do it millions of times into the same place. Bending of

@@ -66,7 +66,7 @@ std::vector<std::string> warnings(const Assessment& a) {
             Force most = newton(0);
             for (int i = 0; i < static_cast<int>(joint.load_cases.size()); ++i)
                 for (int b = 0; b < static_cast<int>(joint.positions.size()); ++b)
-                    most = max(most, checks::factor_of(s, i) * s.load(i, b).resultant / static_cast<double>(joint.planes.size()));
+                    most = max(most, s.factor_of(i) * s.load(i, b).resultant / static_cast<double>(joint.planes.size()));
             add_once(
                 fmt::format("slip between {} and {} is not checked: {}. For information, friction would hold {} of the {} on the worst "
                             "bolt. Where the load turns, the joint moves to and fro in its holes and its clamp and fatigue figures are "
@@ -112,11 +112,7 @@ std::vector<std::string> warnings(const Assessment& a) {
                                  print(Value(s.tube.bore))));
     }
     // Unlike metals side by side grow apart along the lap; held, they load the end bolts.
-    auto low = joint.positions.front().x, high = low;
-    for (const auto& p : joint.positions) {
-        low = min(low, p.x);
-        high = max(high, p.x);
-    }
+    const auto [low, high] = joint.ends_along_x();
     for (const auto& plane : joint.planes) {
         const auto &one = s.ply(plane.head_ply), &two = s.ply(plane.nut_ply);
         const auto apart = one.material.expansion - two.material.expansion;
@@ -143,24 +139,22 @@ std::vector<std::string> warnings(const Assessment& a) {
             held > friction ? "the ends creep to and fro with the weather" : "it takes that share of the friction"));
     }
     if (joint.section) {
-        for (const auto& ply : joint.plies)
-            if (ply.role == PlyRole::near_wall) {
-                const auto end = min(ply.outline.x_max - high, low - ply.outline.x_min);
-                if (end < joint.section->clear_width())
-                    add_once(fmt::format(
-                        "a bolt stands {} from the rail's end, less than the {} between its webs: the wall there is up to half as stiff as "
-                        "reckoned and yields sooner",
-                        print(Value(end)), print(Value(joint.section->clear_width()))));
-            }
+        const auto& rail = joint.near_wall()->outline;
+        const auto end = min(rail.x_max - high, low - rail.x_min);
+        if (end < joint.section->clear_width())
+            add_once(fmt::format(
+                "a bolt stands {} from the rail's end, less than the {} between its webs: the wall there is up to half as stiff as "
+                "reckoned and yields sooner",
+                print(Value(end)), print(Value(joint.section->clear_width()))));
         add_once(
             "the attached part's own section is not checked here, nor local buckling of the rail: only its bolts, holes and plies are");
     } else {
         add_once("the members beyond the bolts are not checked here: only the bolts, holes and plies are");
     }
-    for (const auto& ply : joint.plies)
-        if (const auto& source = ply.material.source_for("surface-pressure");
-            source.basis != Basis::published && s.tube.present && ply.role == PlyRole::near_wall)
-            add_once(fmt::format("the permissible surface pressure of {} stands on {}", ply.material.name, word(source.basis)));
+    if (s.tube.present)
+        if (const auto& metal = joint.section->material; metal.source_for("surface-pressure").basis != Basis::published)
+            add_once(fmt::format("the permissible surface pressure of {} stands on {}", metal.name,
+                                 word(metal.source_for("surface-pressure").basis)));
     for (const auto& plane : joint.planes)
         if (checks::SlipCheck::barred(s, plane) == nullptr && plane.slip_factor_low < plane.slip_factor) {
             const auto* slip_result = find_check(a, "slip");

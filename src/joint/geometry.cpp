@@ -70,7 +70,7 @@ struct Geometry {
         if (!joint.section) return;
         const auto& s = *joint.section;
         const auto& tube = s.tube;
-        const auto wall_hole = joint.plies[static_cast<std::size_t>(wall_index())].hole_diameter;
+        const auto wall_hole = joint.near_wall()->hole_diameter;
         auto widest = wall_hole;
         const char* what = "hole";
         if (tube.stock) {
@@ -161,20 +161,13 @@ struct Geometry {
         const auto& bolt = joint.positions.front();
         for (std::size_t i = 0; i < joint.load_cases.size(); ++i) {
             const auto& l = joint.load_cases[i];
-            const Moment turning = l.moment_z + (l.at_x - bolt.x) * l.force_y - (l.at_y - bolt.y) * l.force_x;
+            const Moment turning = l.turning_about(bolt);
             if (abs(turning) > Nm(1e-6))
                 error("geometry.moment",
                       fmt::format("load case \"{}\" turns a single bolt with {}, which it cannot take", l.name, print(Value(turning))),
                       fmt::format("load-case[{}]", i), "", {{"pattern", "the pattern is given here"}},
                       "let the force pass through the bolt, or add a bolt");
         }
-    }
-
-private:
-    [[nodiscard]] int wall_index() const {
-        for (std::size_t i = 0; i < joint.plies.size(); ++i)
-            if (joint.plies[i].role == PlyRole::near_wall) return static_cast<int>(i);
-        return 0;
     }
 };
 

@@ -11,6 +11,10 @@
 /// z is the bolt axis, x runs along the rail, y across it; parts are listed from head to nut.
 namespace faywright {
 
+inline constexpr std::size_t most_bolts = 40;
+inline constexpr std::size_t most_cases = 60;
+inline constexpr std::size_t most_parts = 12;
+
 /// Edges of a ply. A side that runs on beyond the joint stands `far_away`.
 struct Outline {
     Length x_min, x_max, y_min, y_max;
@@ -92,6 +96,12 @@ struct Bolt {
     Length length, thread_length;
     Length hole_diameter;
     bool length_chosen = false, rolled_after_heat_treatment = false;
+
+    [[nodiscard]] const std::optional<Row<Washer>>& washer(bool at_head) const { return at_head ? head_washer : nut_washer; }
+    /// Of head or nut.
+    [[nodiscard]] Length bearing_diameter(bool at_head) const {
+        return at_head ? thread.head_bearing_diameter : thread.nut_bearing_diameter;
+    }
 };
 
 struct Tightening {
@@ -111,6 +121,10 @@ struct LoadCase {
     Moment moment_x, moment_y, moment_z;
     std::optional<double> cycles;
     bool reverses = true;
+
+    [[nodiscard]] bool is_static() const { return format == LoadFormat::static_load; }
+    /// Moment of the whole load in the plane of the joint.
+    [[nodiscard]] Moment turning_about(const Position& p) const { return moment_z + (at_x - p.x) * force_y - (at_y - p.y) * force_x; }
 };
 
 struct Joint {
@@ -135,6 +149,10 @@ struct Joint {
 
     /// Washer face to washer face, tube at its nominal length.
     [[nodiscard]] Length grip() const;
+    /// The section's wall at the head; nullptr without a section.
+    [[nodiscard]] const Ply* near_wall() const;
+    /// The outermost bolts along the rail: least and greatest x.
+    [[nodiscard]] std::pair<Length, Length> ends_along_x() const;
 };
 
 /// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came.

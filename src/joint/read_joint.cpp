@@ -3,6 +3,21 @@
 
 namespace faywright {
 
+const Ply* Joint::near_wall() const {
+    for (const auto& ply : plies)
+        if (ply.role == PlyRole::near_wall) return &ply;
+    return nullptr;
+}
+
+std::pair<Length, Length> Joint::ends_along_x() const {
+    auto low = positions.front().x, high = low;
+    for (const auto& p : positions) {
+        low = min(low, p.x);
+        high = max(high, p.x);
+    }
+    return {low, high};
+}
+
 Length Joint::grip() const {
     Length total = mm(0);
     for (const auto& entry : stack) total += entry.thickness;

@@ -190,9 +190,8 @@ void Resolver::pattern() {
             for (int column = 0; column < columns; ++column)
                 joint.positions.push_back({pitch_x * (column - (columns - 1) / 2.0), pitch_y * (row - (rows - 1) / 2.0)});
     }
-    constexpr std::size_t most = 40;
-    if (joint.positions.size() > most)
-        error("pattern.size", fmt::format("pattern has {} bolts; at most {} are accepted", joint.positions.size(), most), "pattern");
+    if (joint.positions.size() > most_bolts)
+        error("pattern.size", fmt::format("pattern has {} bolts; at most {} are accepted", joint.positions.size(), most_bolts), "pattern");
 }
 
 DesignMethod Resolver::method_of(const std::optional<DesignMethod>& given, const Material& material, const std::string& path) {
@@ -384,8 +383,7 @@ void Resolver::parts() {
         }
     }
     if (joint.plies.empty() && !diagnostics.any()) error("part.none", "no plate or section is among the parts", "part");
-    constexpr std::size_t most = 12;
-    if (last > most) error("part.count", fmt::format("{} parts; at most {} are accepted", last, most), "part");
+    if (last > most_parts) error("part.count", fmt::format("{} parts; at most {} are accepted", last, most_parts), "part");
     std::map<std::string, int> names;
     for (const auto& ply : joint.plies)
         if (++names[ply.name] == 2) error("name.duplicate", fmt::format("two parts are named \"{}\"", ply.name), ply.path + ".name");
@@ -463,9 +461,8 @@ void Resolver::planes() {
 
 void Resolver::loads() {
     if (file.load_cases.empty()) error("load.none", "at least one [[load-case]] is wanted", "load-case");
-    constexpr std::size_t most = 60;
-    if (file.load_cases.size() > most)
-        error("load.count", fmt::format("{} load cases; at most {} are accepted", file.load_cases.size(), most), "load-case");
+    if (file.load_cases.size() > most_cases)
+        error("load.count", fmt::format("{} load cases; at most {} are accepted", file.load_cases.size(), most_cases), "load-case");
     std::map<std::string, std::size_t> names;
     for (std::size_t i = 0; i < file.load_cases.size(); ++i) {
         const auto& given = file.load_cases[i];

@@ -50,6 +50,10 @@ struct NoSteps {
     }
 };
 
+/// Whether steps are kept by a `steps` argument of this type.
+template <class Steps>
+inline constexpr bool keeps_steps = !std::same_as<std::remove_cvref_t<Steps>, NoSteps>;
+
 /// Keeps every step with symbols and with values.
 class Recorder {
 public:

@@ -54,7 +54,7 @@ Json tube_json(const State& s) {
             out["length_tolerance"] = json::of(s.joint->section->tube.length_tolerance);
             out["gap"] = {{"min", json::of(l.gap_least)}, {"max", json::of(l.gap_greatest)}};
             out["closing_force"] = {{"min", json::of(l.closing_force_least)}, {"max", json::of(l.closing_force_greatest)}};
-            out["wall_first_yield"] = json::of(min(s.walls[0].first_yield, s.walls[1].first_yield));
+            out["wall_first_yield"] = json::of(s.walls_first_yield());
             out["share_left"] = l.share_left;
             out["allowed_length"] = {{"min", json::of(l.length_least)}, {"max", json::of(l.length_greatest)}};
             out["allowed_gap"] = json::of(l.allowed_gap);

@@ -79,7 +79,6 @@ std::string tube_text(const Assessment& a) {
             out += wrapped("The plates stand on the tube's ends; the walls are not clamped and bear on the tube's outside.", "  ", "  ");
         } else {
             const auto& l = s.tube.length_check;
-            const auto closing = min(s.walls[0].first_yield, s.walls[1].first_yield);
             out += line("cavity, with the section's tolerance",
                         fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
             out += line("tube, as assessed",
@@ -89,7 +88,7 @@ std::string tube_text(const Assessment& a) {
             out +=
                 line("force to close it; share of clamp left", fmt::format("{} to {}; {}", print(Value(l.closing_force_least), 3),
                                                                            print(Value(l.closing_force_greatest), 3), ratio(l.share_left)));
-            out += line("wall or plate over it first yields at", print(Value(closing), 3));
+            out += line("wall or plate over it first yields at", print(Value(s.walls_first_yield()), 3));
             out += line("length the walls allow",
                         fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
             out += line("CUT each tube to its measured cavity",
@@ -101,10 +100,6 @@ std::string tube_text(const Assessment& a) {
                 fmt::format("{} of the {} clamp", print(Value(s.open_capacity), 3), print(Value(s.greatest), 3)));
     return out;
 }
-
-}  // namespace
-
-namespace {
 
 /// The same default of several parts or load cases is told once: "load-case[0..5].reverses".
 std::string defaults_text(const std::vector<DefaultTaken>& defaults) {
@@ -136,10 +131,6 @@ std::string defaults_text(const std::vector<DefaultTaken>& defaults) {
                        "      ");
     return out;
 }
-
-}  // namespace
-
-namespace {
 
 std::string head_text(const Assessment& a, bool color) {
     const auto& joint = *a.state.joint;
