@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "command.hpp"
+#include "quantity/characters.hpp"
 #include "report/calculation.hpp"
 
 #include <fmt/format.h>
@@ -12,16 +13,15 @@ namespace {
 std::optional<Node> inputs_of(const std::vector<std::string>& arguments, Diagnostics& diagnostics) {
     Node table;
     table.at = TextPosition{std::make_shared<const std::string>("command line")};
-    std::string shown;
     for (const auto& argument : arguments) {
         const auto equals = argument.find('=');
         if (equals == std::string::npos || equals == 0) {
-            complain(diagnostics, "calc.argument", fmt::format("\"{}\" is no input; key=value is wanted", argument.substr(0, 60)));
+            complain(diagnostics, "calc.argument", fmt::format("\"{}\" is no input; key=value is wanted", shown(argument)));
             continue;
         }
         const auto key = argument.substr(0, equals), value = argument.substr(equals + 1);
-        const auto name = fmt::format("command line, {}", key.substr(0, 60));
-        if (table.find(key) != nullptr) complain(diagnostics, "calc.argument", fmt::format("{} is given twice", key.substr(0, 60)));
+        const auto name = fmt::format("command line, {}", shown(key));
+        if (table.find(key) != nullptr) complain(diagnostics, "calc.argument", fmt::format("{} is given twice", shown(key)));
         std::optional<Node> node;
         if (!value.empty() && (value.front() == '[' || value.front() == '{' || value.front() == '"' || value.front() == '\'')) {
             node = parse_toml_value(value, name, diagnostics);
@@ -59,10 +59,7 @@ int calc(const CalcOptions& options) {
     }
     Diagnostics diagnostics;
     if (calculator == nullptr) {
-        const auto close = nearest(options.name, names);
-        complain(diagnostics, "name.unknown",
-                 fmt::format("there is no calculator \"{}\"{}", options.name.substr(0, 60),
-                             close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+        complain(diagnostics, "name.unknown", "there is no calculator " + quoted_with_nearest(options.name, names),
                  "faywright calc lists them");
         return refuse(diagnostics);
     }

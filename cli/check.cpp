@@ -13,7 +13,7 @@ int check(const CheckOptions& options) {
     const auto tables = load_tables(options.data, diagnostics);
     if (diagnostics.any()) return refuse(diagnostics);
     std::string name;
-    const auto text = read_input(options.joint, name, diagnostics);
+    const auto text = read_input(options.input, name, diagnostics);
     if (!text) return refuse(diagnostics);
     const auto joint = read_joint(*text, name, tables, diagnostics);
     if (!joint) return refuse(diagnostics);
@@ -27,10 +27,7 @@ int check(const CheckOptions& options) {
     if (!explanation) {
         std::vector<std::string> words(explained_topics.begin(), explained_topics.end());
         for (const auto* info : all_checks()) words.emplace_back(info->id);
-        const auto close = nearest(*options.explain, words);
-        complain(diagnostics, "name.unknown",
-                 fmt::format("there is no check \"{}\"{}", options.explain->substr(0, 60),
-                             close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+        complain(diagnostics, "name.unknown", "there is no check " + quoted_with_nearest(*options.explain, words),
                  fmt::format("known: {}", fmt::join(words, ", ")));
         return refuse(diagnostics);
     }

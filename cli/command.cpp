@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "command.hpp"
 
+#include "quantity/characters.hpp"
+
 #include <fmt/format.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
+#include <cerrno>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
@@ -30,7 +34,7 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
         return !stream.bad();
     };
     if (path == "-") {
-        good = take(std::cin);
+        good = take(std::cin) && std::ferror(stdin) == 0;
     } else {
         std::error_code failure;
         if (std::filesystem::is_directory(path, failure)) {
@@ -41,54 +45,87 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
         good = stream.is_open() && take(stream);
     }
     if (!good) {
-        complain(diagnostics, "file.unreadable", fmt::format("the file \"{}\" cannot be read", path),
+        complain(diagnostics, "file.unreadable",
+                 path == "-" ? std::string("standard input cannot be read") : fmt::format("the file \"{}\" cannot be read", path),
                  "give the path of a file, or - for standard input");
         return std::nullopt;
     }
     return text;
 }
 
+bool print_all(std::FILE* stream, std::string_view text) {
+    return std::fwrite(text.data(), 1, text.size(), stream) == text.size() && std::fflush(stream) == 0;
+}
+
+void tell(std::string_view message) { static_cast<void>(print_all(stderr, fmt::format("faywright: {}\n", shown(message, 400)))); }
+
+namespace {
+
+/// What a link points to, so that the file is written and the link stays.
+std::filesystem::path behind_links(std::filesystem::path path) {
+    std::error_code failure;
+    for (int links = 0; links < 16 && std::filesystem::is_symlink(path, failure); ++links)
+        path = path.parent_path() / std::filesystem::read_symlink(path, failure);
+    return path;
+}
+
+/// Writes beside the place and moves it there: a reader never sees half of it.
+bool replace_file(const std::filesystem::path& target, const std::string& text) {
+    struct stat before {};
+    const bool exists = stat(target.c_str(), &before) == 0;
+    if (exists && access(target.c_str(), W_OK) != 0) return false;
+    auto beside = (target.parent_path() / ".faywright-XXXXXX").string();
+    const int handle = mkstemp(beside.data());
+    if (handle < 0) return false;
+    const mode_t mask = umask(0);
+    umask(mask);
+    std::FILE* stream = fdopen(handle, "w");
+    bool good = stream != nullptr && print_all(stream, text) && fchmod(handle, exists ? before.st_mode & 07777U : 0666U & ~mask) == 0;
+    if (stream != nullptr) good = std::fclose(stream) == 0 && good;
+    good = good && std::rename(beside.c_str(), target.c_str()) == 0;
+    if (!good) std::remove(beside.c_str());
+    return good;
+}
+
+/// A pipe or a device is written to, not replaced.
+bool write_through(const std::filesystem::path& target, const std::string& text) {
+    std::FILE* stream = std::fopen(target.c_str(), "w");
+    if (stream == nullptr) return false;
+    const bool good = print_all(stream, text);
+    return std::fclose(stream) == 0 && good;
+}
+
+}  // namespace
+
 int deliver(const std::string& text, const Common& common, int wanted) {
     if (!common.output || *common.output == "-") {
-        std::fwrite(text.data(), 1, text.size(), stdout);
-        if (std::fflush(stdout) != 0) return trouble;
-        return wanted;
-    }
-    // Written beside its place and moved there: a reader never sees half of it.
-    const std::filesystem::path target(*common.output);
-    auto beside = target;
-    beside += fmt::format(".{}.part", getpid());
-    {
-        std::ofstream stream(beside, std::ios::binary);
-        stream << text;
-        stream.close();
-        if (!stream) {
-            std::error_code ignored;
-            std::filesystem::remove(beside, ignored);
-            fmt::print(stderr, "faywright: \"{}\" cannot be written\n", target.string());
-            return trouble;
-        }
-    }
-    std::error_code failure;
-    std::filesystem::rename(beside, target, failure);
-    if (failure) {
-        std::filesystem::remove(beside, failure);
-        fmt::print(stderr, "faywright: \"{}\" cannot be written\n", target.string());
+        if (print_all(stdout, text)) return wanted;
+        if (errno != EPIPE) tell("standard output cannot be written");
         return trouble;
     }
-    return wanted;
+    std::error_code failure;
+    const std::filesystem::path target(*common.output);
+    if (std::filesystem::equivalent(target, common.input, failure)) {
+        tell(fmt::format("\"{}\" is the input itself; nothing was written", *common.output));
+        return unusable;
+    }
+    const auto status = std::filesystem::status(target, failure);
+    const bool plain = !std::filesystem::exists(status) || std::filesystem::is_regular_file(status);
+    if (!std::filesystem::is_directory(status) && (plain ? replace_file(behind_links(target), text) : write_through(target, text))) return wanted;
+    tell(fmt::format("\"{}\" cannot be written", *common.output));
+    return trouble;
 }
 
 int refuse(const Diagnostics& diagnostics) {
-    const auto text = diagnostics.text();
-    std::fwrite(text.data(), 1, text.size(), stderr);
+    static_cast<void>(print_all(stderr, diagnostics.text()));
     return unusable;
 }
 
 bool may_color(const Common& common) {
     const char* no_color = std::getenv("NO_COLOR");
     const char* terminal = std::getenv("TERM");
-    const bool plain = (no_color != nullptr && *no_color != '\0') || terminal == nullptr || std::string_view(terminal) == "dumb";
+    const bool plain =
+        (no_color != nullptr && *no_color != '\0') || terminal == nullptr || *terminal == '\0' || std::string_view(terminal) == "dumb";
     return !common.no_color && !common.output && !plain && isatty(STDOUT_FILENO) == 1;
 }
 

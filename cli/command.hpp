@@ -3,6 +3,7 @@
 
 #include "tables/tables.hpp"
 
+#include <cstdio>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -21,10 +22,10 @@ struct Common {
     std::optional<std::string> output;
     std::optional<std::filesystem::path> data;
     bool no_color = false;
+    std::string input;  ///< the file read, which the output must not replace
 };
 
 struct CheckOptions : Common {
-    std::string joint;
     std::optional<std::string> explain;
 };
 
@@ -50,6 +51,12 @@ int torque(const TorqueOptions& options);
 
 /// The text of a file, or of standard input for "-"; a diagnostic where it cannot be read.
 [[nodiscard]] std::optional<std::string> read_input(const std::string& path, std::string& shown_name, Diagnostics& diagnostics);
+
+/// Writes all of it at once; false where that failed.
+[[nodiscard]] bool print_all(std::FILE* stream, std::string_view text);
+
+/// One line of trouble on standard error.
+void tell(std::string_view message);
 
 /// Prints to standard output, or writes the whole file or none of it. Gives the status `wanted` unless writing failed.
 [[nodiscard]] int deliver(const std::string& text, const Common& common, int wanted);

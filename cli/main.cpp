@@ -5,8 +5,12 @@
 #include <fmt/format.h>
 #include <CLI/CLI.hpp>
 
+#include <fcntl.h>
+#include <unistd.h>
+
 #include <csignal>
 #include <exception>
+#include <sstream>
 
 namespace {
 
@@ -39,13 +43,13 @@ void add_common(CLI::App& app, cli::Common& common) {
 
 /// What CLI11 cannot say: a misspelt command or option, with the nearest right one.
 std::string better_message(const CLI::App& app, const CLI::ParseError& error, int argc, char** argv) {
+    if (argc > 1 && argv[1][0] == '-' && argv[1][1] != '\0')
+        return fmt::format("{} stands before any command; the command comes first: faywright COMMAND {}", argv[1], argv[1]);
     for (int i = 1; i < argc; ++i) {
         const std::string word(argv[i]);
         if (word.empty() || word.front() == '-') continue;
         if (std::find(command_names.begin(), command_names.end(), word) != command_names.end()) break;
-        const auto close = nearest(word, command_names);
-        return fmt::format("there is no command \"{}\"{}", word.substr(0, 60),
-                           close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close));
+        return "there is no command " + quoted_with_nearest(word, command_names);
     }
     for (const auto* command : app.get_subcommands()) {
         std::vector<std::string> options;
@@ -56,13 +60,10 @@ std::string better_message(const CLI::App& app, const CLI::ParseError& error, in
         for (int i = 1; i < argc; ++i) {
             const auto word = std::string(argv[i]).substr(0, std::string(argv[i]).find('='));
             if (word.size() < 2 || word.front() != '-' || std::find(options.begin(), options.end(), word) != options.end()) continue;
-            const auto close = nearest(word, options);
-            return fmt::format("{} has no option {}{}", command->get_name(), word.substr(0, 60),
-                               close.empty() ? "" : fmt::format("; the nearest is {}", close));
+            return fmt::format("{} has no option {}", command->get_name(), quoted_with_nearest(word, options));
         }
     }
-    std::string text(error.what());
-    return text;
+    return error.what();
 }
 
 int run(int argc, char** argv) {
@@ -73,7 +74,7 @@ int run(int argc, char** argv) {
 
     cli::CheckOptions check;
     auto* check_command = app.add_subcommand("check", "assess a joint: every check, clamp force over life, verdict");
-    check_command->add_option("joint", check.joint, "joint file, or - for standard input")->required();
+    check_command->add_option("joint", check.input, "joint file, or - for standard input")->required();
     check_command->add_option_function<std::string>(
         "--explain", [&check](const std::string& id) { check.explain = id; },
         "derive one check, or preload, stiffness, clamp or tube, line by line");
@@ -108,28 +109,38 @@ int run(int argc, char** argv) {
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& wish) {
-        return app.exit(wish);
+        std::ostringstream text;
+        const int status = app.exit(wish, text, text);
+        return cli::deliver(text.str(), {}, status);
     } catch (const CLI::ParseError& error) {
-        fmt::print(stderr, "faywright: {}\nfaywright --help shows the commands\n", better_message(app, error, argc, argv));
+        cli::tell(better_message(app, error, argc, argv));
+        static_cast<void>(cli::print_all(stderr, "faywright --help shows the commands\n"));
         return cli::unusable;
     }
     if (check_command->parsed()) return cli::check(check);
     if (calc_command->parsed()) return cli::calc(calc);
     if (table_command->parsed()) return cli::table(table);
     if (torque_command->parsed()) return cli::torque(torque);
-    fmt::print("{}", examples);
-    return cli::passed;
+    return cli::deliver(examples, {}, cli::passed);
+}
+
+/// A file opened later must not take the place of a closed stream: that place is filled with what can be neither read nor written.
+void fill_closed_streams() {
+    for (const int stream : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
+        if (fcntl(stream, F_GETFD) == -1) static_cast<void>(open("/dev/null", stream == STDIN_FILENO ? O_WRONLY : O_RDONLY));
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
-    // A reader that goes away is no crash of ours.
+    // A reader that goes away is no crash of ours, nor is a file grown to its limit.
     std::signal(SIGPIPE, SIG_IGN);
+    std::signal(SIGXFSZ, SIG_IGN);
+    fill_closed_streams();
     try {
         return run(argc, argv);
     } catch (const std::exception& error) {
-        fmt::print(stderr, "faywright: {}\n", error.what());
-        return faywright::cli::trouble;
+        cli::tell(error.what());
+        return cli::trouble;
     }
 }

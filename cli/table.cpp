@@ -16,10 +16,7 @@ int table(const TableOptions& options) {
     if (!text) {
         std::vector<std::string> names;
         tables.each([&](std::string_view name, const auto&) { names.emplace_back(name); });
-        const auto close = nearest(options.name, names);
-        complain(diagnostics, "name.unknown",
-                 fmt::format("there is no table \"{}\"{}", options.name.substr(0, 60),
-                             close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+        complain(diagnostics, "name.unknown", "there is no table " + quoted_with_nearest(options.name, names),
                  fmt::format("tables: {}", fmt::join(names, ", ")));
         return refuse(diagnostics);
     }

@@ -2,7 +2,7 @@
 # Every data/*.toml is read and checked when the program is built and becomes bytes of it, found by name through
 # embedded_table(). A wrong table stops the build with its place.
 add_executable(faywright_pack ${CMAKE_CURRENT_LIST_DIR}/pack.cpp src/input/node.cpp src/input/diagnostic.cpp src/tables/table.cpp
-               src/quantity/text.cpp src/quantity/nearest.cpp)
+               src/quantity/text.cpp src/quantity/characters.cpp src/quantity/nearest.cpp)
 target_include_directories(faywright_pack PRIVATE src)
 target_link_libraries(faywright_pack PRIVATE Boost::headers fmt::fmt)
 

@@ -85,9 +85,10 @@ struct LayerPressure {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& joint = *s.joint;
-        auto before = mm(0), after = mm(0);
+        auto before = mm(0), after = mm(0), hole = joint.bolt.hole_diameter;
         bool past = false;
         for (const auto& entry : joint.stack) {
+            if (entry.kind == StackKind::ply) hole = max(hole, s.ply(entry.index).hole_diameter);
             if (entry.kind == StackKind::layer && entry.index == w.part) {
                 past = true;
                 continue;
@@ -105,8 +106,9 @@ struct LayerPressure {
         FAYWRIGHT_STATED(F_max, "greatest bolt force", s.greatest);
         FAYWRIGHT_STATED(d_W, "bearing face of head or nut", min(joint.bolt.bearing_diameter(true), joint.bolt.bearing_diameter(false)));
         FAYWRIGHT_STATED(h, "metal between bearing face and layer, on the thinner side", min(before, after));
-        FAYWRIGHT_STATED(d_h, "hole", joint.bolt.hole_diameter);
+        FAYWRIGHT_STATED(d_h, "largest hole of the plies", hole);
         FAYWRIGHT_STEP(D, d_W + 2.0 * h * tan(pi / 6.0));
+        if (D <= d_h) return limited(s.greatest, newton(0), source, "the pressure cone falls through the hole");
         FAYWRIGHT_STEP(A, pi / 4.0 * (squared(D) - squared(d_h)));
         FAYWRIGHT_STEP(p, F_max / A);
         return limited(p, layer.material.pressure_limit, source);

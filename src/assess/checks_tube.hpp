@@ -81,9 +81,11 @@ struct TubeOverlap {
     }
 };
 
-/// Greatest force, either way, between walls and tube at the extremes of their lengths.
+/// Greatest force, either way, between walls and tube at the extremes of their lengths. A tube that stands out of the walls it
+/// passes does not spread them.
 [[nodiscard]] inline Force worst_closing(const State& s) {
     const auto& answer = s.tube.length_check;
+    if (s.tube_passes_walls()) return answer.closing_force;
     return max(abs(answer.closing_force_least), abs(answer.closing_force_greatest));
 }
 
@@ -93,9 +95,9 @@ struct WallClosing {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
-        if (s.tube_passes_walls()) return Outcome::none("a tube through the walls does not need them to close");
         derive_tube(s, steps);
-        return limited(worst_closing(s), s.walls_first_yield(), WallBending::formula.source, s.tube.length_check.outside_range);
+        return limited(worst_closing(s), s.walls_first_yield(), WallBending::formula.source,
+                       s.tube_passes_walls() ? nullptr : s.tube.length_check.outside_range);
     }
 };
 
@@ -105,7 +107,6 @@ struct TubeShare {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.tube.present) return Outcome::none(s.joint->section ? no_tube : no_section);
-        if (s.tube_passes_walls()) return Outcome::none("a tube through the walls does not need them to close");
         steps.heading(info.title, TubeLength::formula.source);
         FAYWRIGHT_STATED(F_close, "worst force that closes the gap", worst_closing(s));
         FAYWRIGHT_STATED(F_M_min, "least preload", s.preload.least);
@@ -172,7 +173,14 @@ template <class Steps>
     const auto& joint = *s.joint;
     const auto& section = *joint.section;
     int side_by_side = 0;
-    for (const auto& p : joint.positions) side_by_side += abs(p.x - x) < hole ? 1 : 0;
+    auto offset = mm(0);
+    auto offsets = squared(mm(0));
+    for (const auto& p : joint.positions)
+        if (abs(p.x - x) < hole) {
+            ++side_by_side;
+            offset += p.y - section.offset_y;
+            offsets += squared(p.y - section.offset_y);
+        }
     steps.heading("Load on the rail at its last line of bolts",
                   Source{"statics of the whole load about the rail's centre line", "", "", Basis::practice});
     FAYWRIGHT_STATED(F_x, "load along x", l.force_x);
@@ -182,7 +190,7 @@ template <class Steps>
     FAYWRIGHT_STATED(m_z, "moment of the load about z", l.moment_z);
     FAYWRIGHT_STATED(a_x, "from the bolt line to the load, along x", l.at_x - x);
     FAYWRIGHT_STATED(a_y, "from the rail's centre line to the load, along y", l.at_y - section.offset_y);
-    FAYWRIGHT_STATED(a_z, "from the rail's centre line to the load, along z", l.at_z + section.height / 2.0);
+    FAYWRIGHT_STATED(a_z, "from the rail's centre line to the load, along z", l.at_z - joint.rail_axis_z());
     FAYWRIGHT_STEP(N, abs(F_x));
     FAYWRIGHT_STEP(M_y, abs(m_y + a_z * F_x - a_x * F_z));
     FAYWRIGHT_STEP(M_z, abs(m_z + a_x * F_y - a_y * F_x));
@@ -192,10 +200,16 @@ template <class Steps>
                              .web = section.web,
                              .hole_diameter = hole,
                              .holes = static_cast<double>(side_by_side),
+                             .hole_offset = sqrt(offsets / static_cast<double>(side_by_side)),
+                             .hole_shift = abs(offset) / static_cast<double>(side_by_side),
                              .axial = N,
                              .bending_y = M_y,
                              .bending_z = M_z};
-    if (HollowSection::refusal(in) != nullptr) in.holes = 0.95 * static_cast<double>((section.width - 2.0 * section.web) / hole);
+    // Staggered holes nearer than one hole along the rail count as one line, which can take more than the wall has.
+    if (HollowSection::refusal(in) != nullptr) {
+        in.holes = min(in.holes, 0.95 * static_cast<double>(section.clear_width() / hole));
+        in.hole_offset = max(in.hole_offset, HollowSection::least_offset(in.holes, hole));
+    }
     steps.heading(HollowSection::formula.title, HollowSection::formula.source);
     return HollowSection::compute(in, steps);
 }

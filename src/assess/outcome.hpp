@@ -55,14 +55,15 @@ struct Outcome {
     }
 };
 
-/// A demand that does not grow with the load.
+/// A demand that does not grow with the load. A negative one comes of a state its formula does not know: hopeless.
 template <class Q>
 [[nodiscard]] Outcome limited(Q demand, Q resistance, const Source& source, const char* note = nullptr) {
     Outcome outcome;
     outcome.demand = demand;
     outcome.resistance = resistance;
     const Q none{};
-    outcome.utilisation = resistance > none ? min(static_cast<double>(demand / resistance), hopeless) : demand > none ? hopeless : 0.0;
+    const bool counts = demand >= none && (resistance > none || demand == none);
+    outcome.utilisation = !counts ? hopeless : resistance > none ? min(static_cast<double>(demand / resistance), hopeless) : 0.0;
     outcome.source = source;
     outcome.note = note;
     return outcome;

@@ -88,10 +88,7 @@ Length pressed_diameter(const Joint& joint, bool at_head) {
     return washer ? min(washer->outside_diameter, face + 1.6 * washer->thickness) : face;
 }
 
-Length tube_length(const Section& section) {
-    if (section.tube.length) return *section.tube.length;
-    return section.tube.arrangement == TubeArrangement::through_walls ? section.height : section.inside_height();
-}
+Length tube_length(const Section& section) { return section.tube.length.value_or(section.inside_height()); }
 
 template <class Steps>
 void preload(State& s, Steps&& steps) {
@@ -104,9 +101,9 @@ void preload(State& s, Steps&& steps) {
     s.bearing_hole = end_hole(joint, false);
     if (s.bearing_hole >= s.bearing_diameter) s.bearing_hole = bolt.thread.diameter;
     s.thread_friction_low = overrides.thread_friction_low.value_or(bolt.finish.thread_friction_low);
-    s.thread_friction_high = max(s.thread_friction_low, overrides.thread_friction_high.value_or(bolt.finish.thread_friction_high));
+    s.thread_friction_high = overrides.thread_friction_high.value_or(bolt.finish.thread_friction_high);
     s.head_friction_low = overrides.head_friction_low.value_or(bolt.finish.head_friction_low);
-    s.head_friction_high = max(s.head_friction_low, overrides.head_friction_high.value_or(bolt.finish.head_friction_high));
+    s.head_friction_high = overrides.head_friction_high.value_or(bolt.finish.head_friction_high);
     const auto& method = joint.tightening.method;
     s.torque_chosen = !joint.tightening.torque;
     TighteningTask task{.thread = s.thread,
@@ -434,13 +431,12 @@ void tube_checks(State& s, Steps&& steps) {
                                 .contact_inside = max(hole, t.bore + 2.0 * edge),
                                 .permissible_pressure = s.pressure_under_tube()},
                                steps);
-    if (s.tube_passes_walls()) return;
     steps.heading(TubeLength::formula.title, TubeLength::formula.source);
     FAYWRIGHT_STATED(k_1, "closing stiffness at the head's wall", s.walls[0].stiffness);
     FAYWRIGHT_STATED(k_2, "closing stiffness at the nut's wall", s.walls[1].stiffness);
     FAYWRIGHT_STEP(k_both, 2.0 / (1.0 / k_1 + 1.0 / k_2));
     steps.heading("Length, with two equal walls of k_both that close together as these two do", TubeLength::formula.source);
-    t.length_check = TubeLength::compute({.inside_height = section.inside_height(),
+    t.length_check = TubeLength::compute({.inside_height = s.tube_passes_walls() ? section.height : section.inside_height(),
                                           .height_tolerance = section.height_tolerance,
                                           .tube_length = t.length,
                                           .length_tolerance = section.tube.length_tolerance,

@@ -60,9 +60,9 @@ template <class Steps = NoSteps>
                                                     steps)
                               .torque /
                           (1.0 + task.tool_scatter);
-        const Moment mark = most < Nm(100) ? Nm(1) : Nm(5);
+        const Moment mark = most < Nm(10) ? Nm(0.1) : most < Nm(100) ? Nm(1) : Nm(5);
         FAYWRIGHT_STATED(M_A, "that torque over (1 + tool scatter), rounded down to the wrench's marks",
-                         max(std::floor(most / mark) * mark, mark));
+                         most < mark ? most : std::floor(most / mark) * mark);
         plan.torque = M_A;
     }
     if (task.factor) {

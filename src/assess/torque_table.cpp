@@ -9,10 +9,8 @@ template <class Record>
 const Row<Record>* look_up(const std::string& name, const std::string& option, const Tables& tables, Diagnostics& diagnostics) {
     const auto& table = tables.of<Record>();
     if (const auto* row = table.find(name); row != nullptr) return row;
-    const auto close = nearest(name, table.names());
     diagnostics.error({"name.unknown",
-                       fmt::format("{} is \"{}\", which the table {} does not have{}", option, name.substr(0, 60), Record::table,
-                                   close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+                       fmt::format("the table {} does not have the {} {}", Record::table, option, quoted_with_nearest(name, table.names())),
                        TextPosition{std::make_shared<const std::string>("command line")},
                        "",
                        {},
@@ -34,10 +32,8 @@ std::optional<TorqueAnswer> torque_table(const TorqueQuestion& question, const T
     std::vector<std::string> classes;
     for (const auto& row : tables.of<BoltClass>().rows) classes.push_back(row.bolt_class);
     if (std::find(classes.begin(), classes.end(), question.bolt_class) == classes.end()) {
-        const auto close = nearest(question.bolt_class, classes);
         diagnostics.error({"name.unknown",
-                           fmt::format("--class is \"{}\", which the table bolt-classes does not have{}", question.bolt_class.substr(0, 60),
-                                       close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close)),
+                           "the table bolt-classes does not have the --class " + quoted_with_nearest(question.bolt_class, classes),
                            TextPosition{std::make_shared<const std::string>("command line")},
                            "",
                            {},

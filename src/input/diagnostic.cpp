@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "input/diagnostic.hpp"
 
+#include "quantity/characters.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -15,6 +17,9 @@ constexpr std::size_t widest_line = 100;
 
 std::string file_of(const TextPosition& at) { return at.file ? *at.file : std::string("input"); }
 
+/// All of it, less what a terminal would obey.
+std::string fit(const std::string& text) { return shown(text, text.size()); }
+
 std::string line_of(const std::string& text, int number) {
     std::size_t from = 0;
     for (int line = 1; line < number; ++line) {
@@ -24,22 +29,8 @@ std::string line_of(const std::string& text, int number) {
     }
     auto line = text.substr(from, text.find('\n', from) - from);
     if (!line.empty() && line.back() == '\r') line.pop_back();
-    for (char& c : line)
-        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
-    return line;
-}
-
-bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xc0U) == 0x80U; }
-
-/// Bytes of the first `characters` characters of UTF-8 text.
-std::size_t bytes_of(const std::string& text, std::size_t characters) {
-    std::size_t at = 0;
-    while (at < text.size() && characters > 0) {
-        ++at;
-        while (at < text.size() && continues_character(text[at])) ++at;
-        --characters;
-    }
-    return at;
+    std::replace(line.begin(), line.end(), '\t', ' ');
+    return fit(line);
 }
 
 }  // namespace
@@ -57,7 +48,7 @@ std::string Diagnostics::text() const {
     const auto excerpt = [&](const TextPosition& at, const std::string& label, char mark) {
         const auto found = texts_.find(file_of(at));
         if (found == texts_.end()) {
-            if (!label.empty()) out += fmt::format("  = {}\n", label);
+            if (!label.empty()) out += fmt::format("  = {}\n", fit(label));
             return;
         }
         auto line = line_of(found->second, at.line);
@@ -75,7 +66,7 @@ std::string Diagnostics::text() const {
             if (!continues_character(line[i])) ++column;
         const auto room = line.size() > column ? line.size() - column : 1;
         const auto width = std::clamp<std::size_t>(static_cast<std::size_t>(std::max(1, at.width)), 1, std::max<std::size_t>(1, room));
-        out += fmt::format("{:5} | {}\n      | {}{} {}", at.line, line, std::string(column, ' '), std::string(width, mark), label);
+        out += fmt::format("{:5} | {}\n      | {}{} {}", at.line, line, std::string(column, ' '), std::string(width, mark), fit(label));
         while (out.back() == ' ') out.pop_back();
         out += '\n';
     };
@@ -83,14 +74,15 @@ std::string Diagnostics::text() const {
     for (std::size_t i = 0; i < std::min(all.size(), most_shown); ++i) {
         const auto& d = all[i];
         // What has no text to point into, as the command line, is told without line and column.
-        out += texts_.contains(file_of(d.at)) ? fmt::format("{}:{}:{}: error: {}\n", file_of(d.at), d.at.line, d.at.column, d.message)
-                                              : fmt::format("{}: error: {}\n", file_of(d.at), d.message);
+        out += texts_.contains(file_of(d.at))
+                   ? fmt::format("{}:{}:{}: error: {}\n", fit(file_of(d.at)), d.at.line, d.at.column, fit(d.message))
+                   : fmt::format("{}: error: {}\n", fit(file_of(d.at)), fit(d.message));
         excerpt(d.at, d.label, '^');
         for (const auto& [place, label] : d.others) {
-            if (file_of(place) != file_of(d.at)) out += fmt::format("  in {}:{}:{}\n", file_of(place), place.line, place.column);
+            if (file_of(place) != file_of(d.at)) out += fmt::format("  in {}:{}:{}\n", fit(file_of(place)), place.line, place.column);
             excerpt(place, label, '-');
         }
-        if (!d.help.empty()) out += fmt::format("      = help: {}\n", d.help);
+        if (!d.help.empty()) out += fmt::format("      = help: {}\n", fit(d.help));
     }
     if (all.size() > most_shown) out += fmt::format("and {} more\n", all.size() - most_shown);
     out += fmt::format("{} error{}; nothing was written\n", all.size(), all.size() == 1 ? "" : "s");

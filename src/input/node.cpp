@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "input/node.hpp"
 
+#include "quantity/characters.hpp"
+
 // The library's assertions can be reached by hostile text; without them it reports a clean error instead.
 #define TOML_ASSERT(condition) static_cast<void>(0)
 #define TOML_EXCEPTIONS 0
@@ -22,21 +24,11 @@ struct Fault {
     std::string message;
 };
 
-/// Length of the UTF-8 sequence at `at`, or 0 when it is not well formed.
-std::size_t sequence_length(const std::string& text, std::size_t at) {
-    const auto byte = [&](std::size_t i) { return static_cast<unsigned>(static_cast<unsigned char>(text[i])); };
-    const unsigned first = byte(at);
-    const std::size_t n = first < 0x80                    ? 1
-                          : first >= 0xc2 && first < 0xe0 ? 2
-                          : first >= 0xe0 && first < 0xf0 ? 3
-                          : first >= 0xf0 && first < 0xf5 ? 4
-                                                          : 0;
-    if (n == 0 || at + n > text.size()) return 0;
-    for (std::size_t i = 1; i < n; ++i)
-        if ((byte(at + i) & 0xc0U) != 0x80U) return 0;
-    if (n == 3 && ((first == 0xe0 && byte(at + 1) < 0xa0) || (first == 0xed && byte(at + 1) >= 0xa0))) return 0;
-    if (n == 4 && ((first == 0xf0 && byte(at + 1) < 0x90) || (first == 0xf4 && byte(at + 1) >= 0x90))) return 0;
-    return n;
+/// Bytes of the quotes that end a long string: three, after up to two of its own.
+std::size_t end_of_long(const std::string& text, std::size_t at) {
+    std::size_t count = 3;
+    while (count < 5 && at + count < text.size() && text[at + count] == text[at]) ++count;
+    return count;
 }
 
 std::optional<Fault> first_fault(const std::string& text) {
@@ -47,9 +39,9 @@ std::optional<Fault> first_fault(const std::string& text) {
         const char c = text[at];
         const auto n = sequence_length(text, at);
         if (n == 0) return Fault{at, "the file is not valid UTF-8 here"};
-        const auto u = static_cast<unsigned char>(c);
-        if ((u < 0x20 && c != '\t' && c != '\n' && c != '\r') || u == 0x7f) return Fault{at, "a control character stands here"};
         if (n > 1 && in == In::code) return Fault{at, "a character outside the English alphabet stands here outside quotes"};
+        const char* why = c == '\t' || c == '\n' || c == '\r' ? nullptr : unfit(text, at, n);
+        if (why != nullptr && (n == 1 || in != In::comment)) return Fault{at, fmt::format("{} stands here", why)};
         const bool triple = text.compare(at, 3, "\"\"\"") == 0 || text.compare(at, 3, "'''") == 0;
         std::size_t step = n;
         switch (in) {
@@ -84,13 +76,13 @@ std::optional<Fault> first_fault(const std::string& text) {
                     step = std::min<std::size_t>(2, text.size() - at);
                 else if (triple && c == '"') {
                     in = In::code;
-                    step = 3;
+                    step = end_of_long(text, at);
                 }
                 break;
             case In::long_literal:
                 if (triple && c == '\'') {
                     in = In::code;
-                    step = 3;
+                    step = end_of_long(text, at);
                 }
                 break;
         }
@@ -106,7 +98,7 @@ TextPosition position_of_byte(const std::string& text, std::size_t byte, const s
         if (text[i] == '\n') {
             ++at.line;
             at.column = 1;
-        } else if ((static_cast<unsigned char>(text[i]) & 0xc0U) != 0x80U) {
+        } else if (!continues_character(text[i])) {
             ++at.column;
         }
     }

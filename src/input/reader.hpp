@@ -2,6 +2,7 @@
 #pragma once
 
 #include "input/node.hpp"
+#include "quantity/characters.hpp"
 #include "quantity/field.hpp"
 #include "quantity/nearest.hpp"
 #include "quantity/text.hpp"
@@ -81,13 +82,6 @@ std::string range_phrase(const Range<T>& range) {
     return fmt::format("at least {} and at most {}", print(Value(range.least)), print(Value(range.most)));
 }
 
-inline std::string shown_text(std::string_view text) {
-    std::string out;
-    for (const char c : text.substr(0, 60)) out += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
-    if (text.size() > 60) out += "...";
-    return out;
-}
-
 inline void wrong_kind(const Node& node, const Path& path, std::string_view wanted, const ReadContext& context) {
     context.diagnostics.error(
         {"type.wrong", fmt::format("{} is {}; {} is wanted", path.text(), kind_name(node.kind), wanted), node.at, "", {}, ""});
@@ -99,7 +93,9 @@ void read_number(const Node& node, const Path& path, T& to, const Range<T>* rang
     if (node.kind == Node::Kind::string) {
         const auto read = read_quantity<T>(node.text);
         if (!read) {
-            context.diagnostics.error({"unit.dimension", fmt::format("{} {}", path.text(), read.error()), node.at, "", {}, ""});
+            const bool bare = dimension_of<T>.is_ratio() ? false : read_quantity<double>(node.text).has_value();
+            context.diagnostics.error(
+                {bare ? "unit.missing" : "unit.dimension", fmt::format("{} {}", path.text(), read.error()), node.at, "", {}, ""});
             return;
         }
         value = *read;
@@ -128,12 +124,11 @@ void read_number(const Node& node, const Path& path, T& to, const Range<T>* rang
         return;
     }
     if (range != nullptr && (value < range->least || value > range->most)) {
-        context.diagnostics.error({"number.range",
-                                   fmt::format("{} is {}; {} is accepted", path.text(), print(Value(value)), range_phrase(*range)),
-                                   node.at,
-                                   "",
-                                   {},
-                                   ""});
+        // Just outside, all its digits tell it from the bound.
+        auto found = print(Value(value));
+        if (found == print(Value(range->least)) || found == print(Value(range->most))) found = print(Value(value), 12);
+        context.diagnostics.error(
+            {"number.range", fmt::format("{} is {}; {} is accepted", path.text(), found, range_phrase(*range)), node.at, "", {}, ""});
         return;
     }
     to = value;
@@ -156,7 +151,7 @@ void read_word(const Node& node, const Path& path, T& to, const ReadContext& con
     const auto close = nearest(node.text, accepted);
     context.diagnostics.error(
         {"name.unknown",
-         fmt::format("{} is \"{}\"; accepted are \"{}\"", path.text(), shown_text(node.text), fmt::join(accepted, "\", \"")),
+         fmt::format("{} is \"{}\"; accepted are \"{}\"", path.text(), shown(node.text), fmt::join(accepted, "\", \"")),
          node.at,
          close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
          {},
@@ -247,7 +242,7 @@ public:
             if (std::find(also.begin(), also.end(), entry.key) != also.end()) continue;
             const auto close = nearest(entry.key, std::vector<std::string>(keys_.begin(), keys_.end()));
             context_.diagnostics.error({"key.unknown",
-                                        fmt::format("{} is not a known key", joined(detail::shown_text(entry.key))),
+                                        fmt::format("{} is not a known key", joined(shown(entry.key))),
                                         entry.at,
                                         close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", "))
                                                       : fmt::format("the nearest known key is \"{}\"", close),
@@ -364,7 +359,7 @@ void read_variant(const Node& node, const Path& path, std::variant<T...>& to, co
         const auto close = nearest(kind->text, accepted);
         context.diagnostics.error(
             {"name.unknown",
-             fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path.text(), shown_text(kind->text), fmt::join(accepted, "\", \"")),
+             fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path.text(), shown(kind->text), fmt::join(accepted, "\", \"")),
              kind->at,
              close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
              {},
@@ -421,18 +416,18 @@ void read_node(const Node& node, const Path& path, T& to, const ReadContext& con
     } else {
         static_assert(std::same_as<T, std::string>, "a field type the reader does not know");
         if (node.kind != Node::Kind::string) return detail::wrong_kind(node, path, "text in quotes", context);
-        if (node.text.empty() || node.text.size() > detail::longest_word ||
-            std::any_of(node.text.begin(), node.text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; })) {
-            context.diagnostics.error({"text.length",
-                                       fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path.text(),
-                                                   node.text.empty()                         ? "empty"
-                                                   : node.text.size() > detail::longest_word ? "too long"
-                                                                                             : "broken by a control character",
-                                                   detail::longest_word),
-                                       node.at,
-                                       "",
-                                       {},
-                                       ""});
+        const char* fault = is_blank(node.text)                       ? "empty"
+                            : node.text.size() > detail::longest_word ? "too long"
+                            : !is_fit(node.text)                      ? "broken by a control or invisible character"
+                                                                      : nullptr;
+        if (fault != nullptr) {
+            context.diagnostics.error(
+                {"text.length",
+                 fmt::format("{} is {}; between 1 and {} characters on one line are accepted", path.text(), fault, detail::longest_word),
+                 node.at,
+                 "",
+                 {},
+                 ""});
             return;
         }
         to = node.text;

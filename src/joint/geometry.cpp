@@ -30,6 +30,11 @@ struct Geometry {
                       fmt::format("the hole of {} in {} does not pass {}", print(Value(ply.hole_diameter)), ply.name,
                                   print(Value(ply.bearing_diameter))),
                       ply.path + ".hole-diameter");
+            if (ply.lever_to_web && *ply.lever_to_web < bolt.thread.across_corners / 2.0)
+                error("geometry.lever",
+                      fmt::format("a web {} from the bolt's axis leaves no room for a head of {} across corners",
+                                  print(Value(*ply.lever_to_web)), print(Value(bolt.thread.across_corners))),
+                      ply.path + ".lever-to-web");
             for (std::size_t i = 0; i < joint.positions.size(); ++i) {
                 const auto& p = joint.positions[i];
                 const auto r = ply.hole_diameter / 2.0;
@@ -56,13 +61,22 @@ struct Geometry {
                           "pattern");
                     return;
                 }
-                if (apart < bolt.thread.across_corners) {
+                const auto collide = [&](const char* what, Length across, const char* words) {
+                    if (apart >= across) return false;
                     error("geometry.heads",
-                          fmt::format("the heads of bolts {} and {} collide: {} apart, {} across corners", i + 1, j + 1,
-                                      print(Value(apart)), print(Value(bolt.thread.across_corners))),
+                          fmt::format("the {} of bolts {} and {} collide: {} apart, {} {}", what, i + 1, j + 1, print(Value(apart)),
+                                      print(Value(across)), words),
                           "pattern");
+                    return true;
+                };
+                if (collide("heads", bolt.thread.across_corners, "across corners")) return;
+                for (const bool at_head : {true, false})
+                    if (const auto& washer = bolt.washer(at_head);
+                        washer && collide("washers", washer->outside_diameter, "outside diameter"))
+                        return;
+                if (joint.section && joint.section->tube.stock &&
+                    collide("tubes", joint.section->tube.stock->outside_diameter, "outside diameter"))
                     return;
-                }
             }
     }
 
@@ -118,6 +132,12 @@ struct Geometry {
                               "nobody can tell",
                               print(Value(*tube.length)), print(Value(s.height))),
                   s.path + ".tube.length", "", {{s.path + ".height", "the section's height is given here"}}, "flush, or up to 1 mm proud");
+        if (tube.arrangement == TubeArrangement::through_walls && s.height_tolerance + tube.length_tolerance > mm(0.5))
+            error("geometry.tube",
+                  fmt::format("the tolerances of the section, {}, and of its tube, {}, let plate and rail stand more than 1 mm apart",
+                              print(Value(s.height_tolerance)), print(Value(tube.length_tolerance))),
+                  s.path + ".tube.length-tolerance", "", {{s.path + ".height-tolerance", "the section's tolerance is given here"}},
+                  "measure each section and cut its tube to it");
         auto layers = mm(0);
         for (const auto& layer : joint.layers) layers += layer.thickness;
         if (tube.arrangement == TubeArrangement::through_walls && tube.length && *tube.length > s.height + layers + mm(1))

@@ -63,7 +63,7 @@ struct Tube {
     Row<Material> material;
     std::optional<Row<StockTube>> stock;     ///< chosen by the file, or by the assessment
     std::vector<Row<StockTube>> candidates;  ///< stocked sizes the assessment may choose from, lightest first
-    std::optional<Length> length;            ///< cut length the file gives
+    std::optional<Length> length;            ///< cut length the file gives; always there for a tube through the walls
     Length length_tolerance, squareness, hole_clearance, chamfer;
 };
 
@@ -151,6 +151,11 @@ struct Joint {
     [[nodiscard]] Length grip() const;
     /// The section's wall at the head; nullptr without a section.
     [[nodiscard]] const Ply* near_wall() const;
+    /// Where the rail's centre line lies: z = 0 is where an attached plate meets the rail's side, or the middle of the section where
+    /// attached plates lie on both its faces. Only with a section.
+    [[nodiscard]] Length rail_axis_z() const;
+    /// Between the two bolts nearest each other; `far_away` for a single bolt.
+    [[nodiscard]] Length least_spacing() const;
     /// The outermost bolts along the rail: least and greatest x.
     [[nodiscard]] std::pair<Length, Length> ends_along_x() const;
 };

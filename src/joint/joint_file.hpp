@@ -180,7 +180,9 @@ struct TubeFile {
         field(Name{"arrangement", "", "between the walls, through the walls, or none"}, self.arrangement);
         field(Name{"material", "", "a row of the materials table"}, self.material);
         field(Name{"stock", "", "a row of the tubes table; absent: the lightest that serves"}, self.stock);
-        field(Name{"length", "", "cut length; absent: solved from the cavity"}, self.length, Range{mm(3), mm(500)});
+        field(Name{"length", "",
+                   "cut length; absent: that of the cavity, or out of both faces by the tolerances for a tube through the walls"},
+              self.length, Range{mm(3), mm(500)});
         field(Name{"length-tolerance", "", "tolerance of the cut length, plus or minus"}, self.length_tolerance, Range{mm(0), mm(2)},
               defaulted);
         field(Name{"squareness", "", "out of square of a cut end, high side to low side"}, self.squareness, Range{mm(0), mm(1)}, defaulted);
@@ -229,12 +231,14 @@ struct SectionFile {
 
 using PartFile = std::variant<WasherFile, PlateFile, LayerFile, SectionFile>;
 
+/// Above 80 degC aluminium loses the strengths its standards promise (EN 1999-1-1, 3.2.2); below -50 degC the bolts' are not
+/// promised (ISO 898-1, scope): both from memory.
 struct TemperaturesFile {
     Temperature assembly = degC(20), coldest = degC(-20), hottest = degC(60);
 
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
-        const Range weather{degC(-80), degC(200)};
+        const Range weather{degC(-50), degC(80)};
         field(Name{"assembly", "", "when the joint is tightened"}, self.assembly, Range{degC(-30), degC(60)}, defaulted);
         field(Name{"coldest", "", "coldest in service"}, self.coldest, weather, defaulted);
         field(Name{"hottest", "", "hottest in service"}, self.hottest, weather, defaulted);
@@ -256,6 +260,7 @@ struct PointFile {
 struct ForceFile {
     static constexpr bool positional = true;
     Force x = newton(0), y = newton(0), z = newton(0);
+    friend bool operator==(const ForceFile&, const ForceFile&) = default;
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
         const Range force{kN(-2000), kN(2000)};
@@ -268,6 +273,7 @@ struct ForceFile {
 struct MomentFile {
     static constexpr bool positional = true;
     Moment x = Nm(0), y = Nm(0), z = Nm(0);
+    friend bool operator==(const MomentFile&, const MomentFile&) = default;
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
         const Range moment{kNm(-2000), kNm(2000)};

@@ -18,6 +18,39 @@ std::pair<Length, Length> Joint::ends_along_x() const {
     return {low, high};
 }
 
+Length Joint::rail_axis_z() const {
+    // What lies between an attached plate and the section, on either side of the cavity.
+    std::optional<Length> at_head, at_nut;
+    bool beyond = false;
+    auto between = mm(0);
+    for (const auto& entry : stack) {
+        const auto* ply = entry.kind == StackKind::ply ? &plies[static_cast<std::size_t>(entry.index)] : nullptr;
+        if (entry.kind == StackKind::cavity) {
+            beyond = true;
+            between = mm(0);
+        } else if (ply != nullptr && ply->role == PlyRole::near_wall) {
+            if (at_head) at_head = between;
+        } else if (ply != nullptr && ply->role == PlyRole::far_wall) {
+            between = mm(0);
+        } else if (ply != nullptr && ply->side == Side::attached) {
+            if (beyond && !at_nut) at_nut = between;
+            if (!beyond) at_head = between = mm(0);
+        } else {
+            between += entry.thickness;
+        }
+    }
+    if (at_head.has_value() == at_nut.has_value()) return mm(0);
+    return -(section->height / 2.0 + at_head.value_or(mm(0)) + at_nut.value_or(mm(0)));
+}
+
+Length Joint::least_spacing() const {
+    auto least = far_away;
+    for (std::size_t i = 0; i < positions.size(); ++i)
+        for (std::size_t j = i + 1; j < positions.size(); ++j)
+            least = min(least, sqrt(squared(positions[i].x - positions[j].x) + squared(positions[i].y - positions[j].y)));
+    return least;
+}
+
 Length Joint::grip() const {
     Length total = mm(0);
     for (const auto& entry : stack) total += entry.thickness;

@@ -32,8 +32,7 @@ struct Resolver {
         const auto names = table.names();
         const auto close = nearest(name, names);
         const auto holding = containing(name, names);
-        error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, detail::shown_text(name), Record::table),
-              path,
+        error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, shown(name), Record::table), path,
               holding.size() > 1 || (close.empty() && !holding.empty())
                   ? fmt::format("rows with these words: \"{}\"", fmt::join(holding, "\", \""))
               : !close.empty() ? fmt::format("the nearest is \"{}\"", close)
@@ -57,7 +56,7 @@ struct Resolver {
             if (!candidates.empty()) {
                 error("name.ambiguous",
                       fmt::format("{} is \"{}\", which is no row of the table materials: standard, form and thickness belong to the name",
-                                  path, detail::shown_text(name)),
+                                  path, shown(name)),
                       path, "", fmt::format("\"{}\"", fmt::join(candidates, "\", \"")));
                 return nullptr;
             }
@@ -117,8 +116,7 @@ void Resolver::bolt() {
         const auto close = nearest(file.bolt.bolt_class, names);
         error("name.unknown",
               known ? fmt::format("bolt.class {} is not made in size {}", file.bolt.bolt_class, file.bolt.size)
-                    : fmt::format("bolt.class is \"{}\", which the table bolt-classes does not have",
-                                  detail::shown_text(file.bolt.bolt_class)),
+                    : fmt::format("bolt.class is \"{}\", which the table bolt-classes does not have", shown(file.bolt.bolt_class)),
               "bolt.class",
               known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
         return;
@@ -144,8 +142,7 @@ void Resolver::bolt() {
         if (row.nut_class == nut_class && (nut == nullptr || row.oversize == oversize)) nut = &row;
     }
     if (nut == nullptr)
-        error("name.unknown",
-              fmt::format("no nut of class \"{}\" in size {} is in the table nuts", detail::shown_text(nut_class), file.bolt.size),
+        error("name.unknown", fmt::format("no nut of class \"{}\" in size {} is in the table nuts", shown(nut_class), file.bolt.size),
               file.bolt.nut_class ? "bolt.nut-class" : "bolt.class", fmt::format("known in this size: {}", fmt::join(nut_names, ", ")));
     else
         bolt.nut = *nut;
@@ -274,17 +271,20 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
         tube.stock = *row;
         return;
     }
-    const auto least_bore = joint.bolt.thread.diameter + mm(0.2);
+    const auto least_bore = joint.bolt.thread.diameter + mm(0.2), apart = joint.least_spacing();
+    const bool heads_fit = apart >= joint.bolt.thread.across_corners;  // else that is what is told
     for (const auto& row : tables.of<StockTube>().rows) {
         const auto bore = row.outside_diameter - 2.0 * row.wall;
         if (row.wall <= 2.0 * tube.chamfer + mm(0.2)) continue;
-        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1))
+        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1) &&
+            (!heads_fit || row.outside_diameter + row.outside_tolerance < apart))
             tube.candidates.push_back(row);
     }
     const auto area = [](const StockTube& t) { return t.wall * (t.outside_diameter - t.wall); };
     std::stable_sort(tube.candidates.begin(), tube.candidates.end(), [&](const auto& a, const auto& b) { return area(a) < area(b); });
     if (tube.candidates.empty())
-        error("geometry.tube", fmt::format("no stocked {} tube passes the bolt and fits between the webs", group), path + ".tube");
+        error("geometry.tube", fmt::format("no stocked {} tube passes the bolt and fits between the webs and beside its neighbour", group),
+              path + ".tube");
 }
 
 void Resolver::section(const SectionFile& part, const std::string& path) {
@@ -326,6 +326,12 @@ void Resolver::section(const SectionFile& part, const std::string& path) {
               path + ".tube");
         return;
     }
+    if (through && !section.tube.length) {
+        // It must stand out of the highest section, or the walls would share the clamp.
+        section.tube.length = section.height + section.height_tolerance + section.tube.length_tolerance;
+        note(path + ".tube.length", "the section's height and both tolerances", print(Value(*section.tube.length)));
+    }
+    const auto cavity = through ? *section.tube.length - 2.0 * section.wall : section.inside_height();
     const auto shaft = through ? section.tube.stock->outside_diameter : joint.bolt.thread.diameter;
     wall.hole_diameter = part.hole_diameter.value_or(through ? shaft + section.tube.hole_clearance : joint.bolt.hole_diameter);
     if (!part.hole_diameter) note(path + ".hole-diameter", "hole in " + part.name, print(Value(wall.hole_diameter)));
@@ -353,7 +359,7 @@ void Resolver::section(const SectionFile& part, const std::string& path) {
         wall.name = part.name + (role == PlyRole::near_wall ? ", wall at the head" : ", wall at the nut");
         joint.stack.push_back({StackKind::ply, static_cast<int>(joint.plies.size()), wall.thickness});
         joint.plies.push_back(wall);
-        if (role == PlyRole::near_wall) joint.stack.push_back({StackKind::cavity, 0, section.inside_height()});
+        if (role == PlyRole::near_wall) joint.stack.push_back({StackKind::cavity, 0, cavity});
     }
     joint.section = std::move(section);
 }
@@ -483,6 +489,8 @@ void Resolver::loads() {
             error("key.missing", fmt::format("load-case[{}].load-factor is missing: the partial factor of this dynamic load", i),
                   fmt::format("load-case[{}]", i), "",
                   "1.0 where the load is a design load already, as a regulation's multiples are; else the code's factor");
+        if (given.force == ForceFile{} && given.moment == MomentFile{})
+            error("load.none", fmt::format("load-case[{}] has neither force nor moment", i), fmt::format("load-case[{}]", i));
         joint.load_cases.push_back({given.name, given.format, given.load_factor.value_or(1.0), given.at.x, given.at.y, given.at.z,
                                     given.force.x, given.force.y, given.force.z, given.moment.x, given.moment.y, given.moment.z,
                                     given.cycles, given.reverses});
@@ -541,10 +549,20 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
     r.joint.hottest = t.hottest;
     if (t.coldest > t.assembly || t.assembly > t.hottest)
         r.error("temperature.order", "temperatures: coldest, assembly and hottest must rise in this order", "temperatures");
-    if (const auto& o = file.overrides;
-        (o.thread_friction_low && o.thread_friction_high && *o.thread_friction_low > *o.thread_friction_high) ||
-        (o.head_friction_low && o.head_friction_high && *o.head_friction_low > *o.head_friction_high))
-        r.error("overrides.band", "overrides: a friction band is upside down", "overrides");
+    const auto band = [&r](std::string_view what, const std::optional<double>& low, const std::optional<double>& high, double finish_low,
+                           double finish_high) {
+        const auto least = low.value_or(finish_low), greatest = high.value_or(finish_high);
+        if (least > greatest)
+            r.error("overrides.band",
+                    fmt::format("overrides: the band of {} friction is upside down: from {} ({}) to {} ({})", what, print_number(least, 3),
+                                low ? "given here" : "the finish's", print_number(greatest, 3), high ? "given here" : "the finish's"),
+                    "overrides", "", "give both ends, as the test found them");
+    };
+    if (const auto& o = file.overrides; !r.joint.bolt.finish.name.empty()) {
+        const auto& finish = r.joint.bolt.finish;
+        band("thread", o.thread_friction_low, o.thread_friction_high, finish.thread_friction_low, finish.thread_friction_high);
+        band("head", o.head_friction_low, o.head_friction_high, finish.head_friction_low, finish.head_friction_high);
+    }
     if (const auto& o = file.overrides;
         !o.reason && (o.slip_factor || o.thread_friction_low || o.thread_friction_high || o.head_friction_low || o.head_friction_high ||
                       o.tightening_factor || o.introduction_factor || o.creep_loss_fraction || o.embedding))

@@ -4,12 +4,15 @@
 #include "quantity/source.hpp"
 #include "quantity/steps.hpp"
 
+#include <cmath>
+
 namespace faywright {
 
 /// Stress of a rectangular hollow section at a line of bolts: axial force and bending about both axes, on the section less its holes.
 ///
 /// Two walls carry the holes (across the width), two webs do not. Elastic beam theory, extreme fibres, stresses added by
-/// size whatever their sign: safe for loads that reverse. Corner radii are left out.
+/// size whatever their sign: safe for loads that reverse. Corner radii are left out. Holes that do not lie alike about the
+/// middle shift the centroid.
 struct HollowSection {
     static constexpr Formula formula{.name = "hollow-section",
                                      .title = "Stress of a hollow section at a line of bolts",
@@ -20,6 +23,7 @@ struct HollowSection {
         Length width, height, wall, web;
         Length hole_diameter;
         double holes = 1.0;
+        Length hole_offset = mm(0), hole_shift = mm(0);
         Force axial = newton(0);
         Moment bending_y = Nm(0), bending_z = Nm(0);
 
@@ -32,6 +36,10 @@ struct HollowSection {
             field(Name{"web", "t_w", "thickness of the webs"}, self.web, Range{mm(0.5), mm(100)});
             field(Name{"hole-diameter", "d_0", "hole"}, self.hole_diameter, Range{mm(1), mm(300)});
             field(Name{"holes", "n_h", "holes side by side in each wall"}, self.holes, Range{0.0, 20.0}, defaulted);
+            field(Name{"hole-offset", "e", "root mean square of the holes' distances from the middle of the wall"}, self.hole_offset,
+                  Range{mm(0), mm(1000)}, defaulted);
+            field(Name{"hole-shift", "m", "mean of the same distances, each with its sign; by size"}, self.hole_shift,
+                  Range{mm(0), mm(1000)}, defaulted);
             field(Name{"axial", "N", "axial force, by size"}, self.axial, Range{kN(0), kN(100000)}, defaulted);
             field(Name{"bending-y", "M_y", "moment that bends the walls apart (about the width), by size"}, self.bending_y, moment,
                   defaulted);
@@ -57,18 +65,29 @@ struct HollowSection {
     static const char* refusal(const Inputs& in) {
         if (2.0 * in.web >= in.width || 2.0 * in.wall >= in.height) return "the walls leave no cavity";
         if (in.holes * in.hole_diameter >= in.width - 2.0 * in.web) return "the holes take up the whole wall";
+        if (in.hole_offset + in.hole_diameter / 2.0 > in.width / 2.0 - in.web) return "the holes lie in the webs";
+        if (in.hole_shift > in.hole_offset * (1.0 + 1e-9)) return "the mean of the distances is no more than their root mean square";
+        if (in.hole_offset < least_offset(in.holes, in.hole_diameter) * (1.0 - 1e-9))
+            return "holes side by side cannot lie nearer the middle than beside one another";
         return nullptr;
+    }
+
+    /// Of holes that touch one another.
+    static Length least_offset(double holes, Length diameter) {
+        return holes > 1.0 ? diameter * std::sqrt((holes * holes - 1.0) / 12.0) : mm(0);
     }
 
     template <class Steps = NoSteps>
     static Answer compute(const Inputs& in, Steps&& steps = Steps{}) {
         steps.given(in);
-        const auto& [b, h, t, t_w, d_0, n_h, N, M_y, M_z] = in;
+        const auto& [b, h, t, t_w, d_0, n_h, e, m, N, M_y, M_z] = in;
         FAYWRIGHT_STEP(A_n, 2.0 * b * t + 2.0 * (h - 2.0 * t) * t_w - 2.0 * n_h * d_0 * t);
-        FAYWRIGHT_STEP(I_y, b * cubed(h) / 12.0 - (b - 2.0 * t_w) * cubed(h - 2.0 * t) / 12.0 - n_h * d_0 * t * squared(h - t) / 2.0);
-        // The holes stand side by side about the middle of the wall: one slot of their joint width.
-        FAYWRIGHT_STEP(I_z, h * cubed(b) / 12.0 - (h - 2.0 * t) * cubed(b - 2.0 * t_w) / 12.0 - t * cubed(n_h * d_0) / 6.0);
-        FAYWRIGHT_STEP(sigma, N / A_n + M_y * h / (2.0 * I_y) + M_z * b / (2.0 * I_z));
+        FAYWRIGHT_STEP(I_y, b * cubed(h) / 12.0 - (b - 2.0 * t_w) * cubed(h - 2.0 * t) / 12.0 -
+                                n_h * d_0 * t * (squared(h - t) / 2.0 + squared(t) / 6.0));
+        FAYWRIGHT_STEP(s, 2.0 * n_h * d_0 * t * m / A_n);
+        FAYWRIGHT_STEP(I_z, h * cubed(b) / 12.0 - (h - 2.0 * t) * cubed(b - 2.0 * t_w) / 12.0 -
+                                2.0 * n_h * d_0 * t * (squared(d_0) / 12.0 + squared(e)) - A_n * squared(s));
+        FAYWRIGHT_STEP(sigma, N / A_n + M_y * h / (2.0 * I_y) + (M_z + N * s) * (b / 2.0 + s) / I_z);
         return {A_n, I_y, I_z, sigma};
     }
 };

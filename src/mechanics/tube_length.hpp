@@ -18,7 +18,7 @@ namespace faywright {
 struct TubeLength {
     static constexpr Formula formula{.name = "tube-length",
                                      .title = "Gap between crush tube and walls, and the length to cut",
-                                     .range = "walls elastic and alike, bolt away from the section's end; tube between the walls",
+                                     .range = "walls elastic and alike, bolt away from the section's end",
                                      .source = {"walls as springs beside the tube", "", "our derivation", Basis::practice}};
 
     struct Inputs {
@@ -31,7 +31,8 @@ struct TubeLength {
 
         template <class Visit, class Self>
         static void describe(Visit&& field, Self& self) {
-            field(Name{"inside-height", "H", "inside height of the section"}, self.inside_height, Range{mm(1), mm(5000)});
+            field(Name{"inside-height", "H", "inside height of the section; outside height for a tube through the walls"},
+                  self.inside_height, Range{mm(1), mm(5000)});
             field(Name{"height-tolerance", "Delta_H", "tolerance of the inside height, plus and minus"}, self.height_tolerance,
                   Range{mm(0), mm(50)});
             field(Name{"tube-length", "L", "length of the tube"}, self.tube_length, Range{mm(1), mm(5000)});
@@ -49,7 +50,7 @@ struct TubeLength {
 
     struct Answer {
         Length gap_least, gap_greatest;  ///< negative: the tube is too long
-        Force closing_force_least, closing_force_greatest;
+        Force closing_force_least, closing_force_greatest, closing_force;
         double share_left = 0.0;  ///< of the least preload, for the tube that is the most too short
         Length deflection;
         double yield_utilisation = 0.0;
@@ -65,6 +66,7 @@ struct TubeLength {
             field(Name{"closing-force-least", "F_min", "least force that bends the walls onto the tube, or spreads them"},
                   self.closing_force_least);
             field(Name{"closing-force-greatest", "F_max", "greatest such force"}, self.closing_force_greatest);
+            field(Name{"closing-force", "F_close", "force that bends the walls onto the shortest tube"}, self.closing_force);
             field(Name{"share-left", "s", "share of the least preload left for the tube, at worst"}, self.share_left);
             field(Name{"deflection", "w", "greatest deflection of a wall"}, self.deflection);
             field(Name{"yield-utilisation", "eta_y", "greatest force over that of first yield"}, self.yield_utilisation);
@@ -104,7 +106,7 @@ struct TubeLength {
         FAYWRIGHT_STEP(L_cut, H);
         FAYWRIGHT_STEP(Delta_cut, max(g_a - Delta_H, mm(0)));
 
-        Answer answer{g_min, g_max, F_min, F_max, s, w, eta_y, g_a, L_min, L_max, L_cut, Delta_cut, F_close < F_V};
+        Answer answer{g_min, g_max, F_min, F_max, F_close, s, w, eta_y, g_a, L_min, L_max, L_cut, Delta_cut, F_close < F_V};
         if (!answer.closes)
             answer.outside_range = "the least preload does not bring the walls onto the shortest tube";
         else if (eta_y > 1.0)

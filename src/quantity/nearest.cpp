@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "quantity/nearest.hpp"
 
+#include "quantity/characters.hpp"
+
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cctype>
 #include <numeric>
@@ -47,6 +51,11 @@ std::string nearest(std::string_view word, std::span<const std::string> candidat
         }
     }
     return best;
+}
+
+std::string quoted_with_nearest(std::string_view word, std::span<const std::string> candidates) {
+    const auto close = nearest(word, candidates);
+    return fmt::format("\"{}\"{}", shown(word), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close));
 }
 
 std::vector<std::string> containing(std::string_view text, std::span<const std::string> candidates) {

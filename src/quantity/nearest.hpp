@@ -11,6 +11,9 @@ namespace faywright {
 /// The candidate closest in spelling to `word`, or "" when none is near enough to be a slip of the fingers.
 [[nodiscard]] std::string nearest(std::string_view word, std::span<const std::string> candidates);
 
+/// `"word"; the nearest is "words"`: what was written, as far as it may be shown, and the nearest candidate if there is one.
+[[nodiscard]] std::string quoted_with_nearest(std::string_view word, std::span<const std::string> candidates);
+
 /// The candidates that contain every word of `text`, whatever case, spaces and hyphens: at most eight.
 [[nodiscard]] std::vector<std::string> containing(std::string_view text, std::span<const std::string> candidates);
 

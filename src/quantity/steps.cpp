@@ -118,7 +118,10 @@ std::string laid_out(const std::vector<Token>& tokens, std::size_t from, std::si
             }
             i = close;
         } else if (token.kind == Kind::identifier) {
-            out += substitute(token.text, known);
+            const auto text = substitute(token.text, known);
+            // A stroke within a value's unit would read as one more division.
+            const bool apart = i > from && tokens[i - 1].text == "/" && text.front() != '(' && text.find('/') != std::string::npos;
+            out += apart ? fmt::format("({})", text) : text;
         } else if (token.kind == Kind::number) {
             out += plain_number(token.text);
         } else if (token.text == "*") {

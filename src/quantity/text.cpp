@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "quantity/text.hpp"
 
+#include "quantity/characters.hpp"
 #include "quantity/nearest.hpp"
 
 #include <fmt/format.h>
@@ -152,14 +153,6 @@ std::string nearest_unit(std::string_view name, const Dimension& wanted, bool al
     return nearest(name, names);
 }
 
-std::string shown(std::string_view text) {
-    // Control bytes and endless lines have no place in a message.
-    std::string result;
-    for (const char c : text.substr(0, 40)) result += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
-    if (text.size() > 40) result += "...";
-    return result;
-}
-
 /// Factors joined by '*', '.', '·' or '/', each with an optional whole exponent: "lbf*ft", "kg/m3", "N/mm^2".
 constexpr std::size_t longest_unit = 24;
 
@@ -190,12 +183,12 @@ tl::expected<UnitExpression, std::string> read_unit(std::string_view text, const
                 if (power.front() == '^') power.remove_prefix(1);
                 const auto [rest, failure] = std::from_chars(power.data(), power.data() + power.size(), exponent);
                 if (failure != std::errc{} || rest != power.data() + power.size() || exponent == 0 || std::abs(exponent) > 6)
-                    return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"", shown(factor)));
+                    return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"", shown(factor, 40)));
             }
             const auto unit = std::find_if(units.begin(), units.end(), [&](const Unit& u) { return u.name == name; });
             if (unit == units.end()) {
                 const auto close = nearest_unit(name, wanted, factors == 0 && end == std::string_view::npos);
-                return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"{}", shown(name),
+                return tl::make_unexpected(fmt::format("has the unknown unit \"{}\"{}", shown(name, 40),
                                                        close.empty() ? "" : fmt::format(" (the nearest known unit is \"{}\")", close)));
             }
             const bool alone = factors == 0 && end == std::string_view::npos && exponent == 1;
@@ -241,32 +234,33 @@ tl::expected<Value, std::string> read_value(std::string_view text, const Dimensi
     double number = 0.0;
     const auto [rest, failure] = std::from_chars(whole.data(), whole.data() + whole.size(), number);
     if (failure == std::errc::result_out_of_range)
-        return fail(fmt::format("is \"{}\", a number too large or too small to use", shown(whole)));
-    if (failure != std::errc{}) return fail(fmt::format("is \"{}\", which does not begin with a number", shown(whole)));
-    if (!std::isfinite(number)) return fail(fmt::format("is \"{}\", which is not a finite number", shown(whole)));
+        return fail(fmt::format("is \"{}\", a number too large or too small to use", shown(whole, 40)));
+    if (failure != std::errc{}) return fail(fmt::format("is \"{}\", which does not begin with a number", shown(whole, 40)));
+    if (!std::isfinite(number)) return fail(fmt::format("is \"{}\", which is not a finite number", shown(whole, 40)));
     const auto unit_text = trimmed(whole.substr(static_cast<std::size_t>(rest - whole.data())));
-    if (!unit_text.empty() && unit_text.front() == ',') return fail(fmt::format("is \"{}\"; the decimal sign is a point", shown(whole)));
+    if (!unit_text.empty() && unit_text.front() == ',')
+        return fail(fmt::format("is \"{}\"; the decimal sign is a point", shown(whole, 40)));
     if (unit_text.empty()) {
         if (wanted.is_ratio()) return Value(number);
-        return fail(fmt::format("is \"{}\", which has no unit", shown(whole)));
+        return fail(fmt::format("is \"{}\", which has no unit", shown(whole, 40)));
     }
     const auto unit = read_unit(unit_text, wanted);
-    if (!unit) return fail(fmt::format("is \"{}\", which {}", shown(whole), unit.error()));
+    if (!unit) return fail(fmt::format("is \"{}\", which {}", shown(whole, 40), unit.error()));
     auto dimension = unit->dimension;
     double zero = unit->zero;
     if (wanted == point && dimension == difference && unit_text == "K") dimension = point;  // a reading in kelvin is a point
     if (dimension != wanted) {
         if (dimension == point && wanted == difference)
-            return fail(fmt::format("is \"{}\", a point on the temperature scale", shown(whole)));
+            return fail(fmt::format("is \"{}\", a point on the temperature scale", shown(whole, 40)));
         const auto name = dimension_name(dimension);
         const bool vowel = name.find_first_of("aeiou") == 0;
-        return fail(fmt::format("is \"{}\", a{} {}", shown(whole), vowel ? "n" : "", name));
+        return fail(fmt::format("is \"{}\", a{} {}", shown(whole, 40), vowel ? "n" : "", name));
     }
     const double si = number * unit->factor + zero;
-    if (dimension == point && si < 0.0) return fail(fmt::format("is \"{}\", colder than absolute zero", shown(whole)));
+    if (dimension == point && si < 0.0) return fail(fmt::format("is \"{}\", colder than absolute zero", shown(whole, 40)));
     // The printed unit may be smaller than the SI one: what would print as infinity is no use either.
     constexpr double largest = 1e290;
-    if (!(std::abs(si) < largest)) return fail(fmt::format("is \"{}\", a number too large to use", shown(whole)));
+    if (!(std::abs(si) < largest)) return fail(fmt::format("is \"{}\", a number too large to use", shown(whole, 40)));
     return Value::of(si, wanted);
 }
 

@@ -49,10 +49,10 @@ Json tube_json(const State& s) {
         out["length"] = json::of(s.tube.length);
         out["stress"] = json::of(s.tube.wall.stress);
         out["end_pressure"] = json::of(s.tube.wall.end_pressure);
+        const auto& l = s.tube.length_check;
+        out["length_tolerance"] = json::of(s.joint->section->tube.length_tolerance);
+        out["gap"] = {{"min", json::of(l.gap_least)}, {"max", json::of(l.gap_greatest)}};
         if (!s.tube_passes_walls()) {
-            const auto& l = s.tube.length_check;
-            out["length_tolerance"] = json::of(s.joint->section->tube.length_tolerance);
-            out["gap"] = {{"min", json::of(l.gap_least)}, {"max", json::of(l.gap_greatest)}};
             out["closing_force"] = {{"min", json::of(l.closing_force_least)}, {"max", json::of(l.closing_force_greatest)}};
             out["wall_first_yield"] = json::of(s.walls_first_yield());
             out["share_left"] = l.share_left;

@@ -75,7 +75,15 @@ std::string tube_text(const Assessment& a) {
                     fmt::format("{} of {}", print(Value(s.tube.wall.stress)), print(Value(section.tube.material.proof_strength))));
         out += line("pressure of its ends", print(Value(s.tube.wall.end_pressure)));
         if (s.tube_passes_walls()) {
-            out += line("length", print(Value(s.tube.length), 5));
+            const auto& l = s.tube.length_check;
+            out += line("CUT each tube to", fmt::format("{} +- {} mm, ends square within {} mm", print(Value(s.tube.length), 5),
+                                                        print_number(in_mm(section.tube.length_tolerance), 2),
+                                                        print_number(in_mm(section.tube.squareness), 2)));
+            out += line("stands out of the section by",
+                        fmt::format("{} to {}", print(Value(-l.gap_greatest), 3), print(Value(-l.gap_least), 3)));
+            if (l.gap_greatest > mm(0))
+                out += line("force that bends the walls to the plates",
+                            fmt::format("{}; yield at {}", print(Value(l.closing_force), 3), print(Value(s.walls_first_yield()), 3)));
             out += wrapped("The plates stand on the tube's ends; the walls are not clamped and bear on the tube's outside.", "  ", "  ");
         } else {
             const auto& l = s.tube.length_check;

@@ -3,40 +3,16 @@
 
 namespace faywright {
 
-namespace {
-
-bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xc0U) == 0x80U; }
-
-/// Bytes of the first `width` characters.
-std::size_t bytes_of(std::string_view text, std::size_t width) {
-    std::size_t at = 0;
-    while (at < text.size() && width > 0) {
-        ++at;
-        while (at < text.size() && continues_character(text[at])) ++at;
-        --width;
-    }
-    return at;
-}
-
-}  // namespace
-
-std::size_t display_width(std::string_view text) {
-    std::size_t width = 0;
-    for (const char c : text)
-        if (!continues_character(c)) ++width;
-    return width;
-}
-
 std::string fitted(std::string_view text, std::size_t width) {
-    const auto shown = display_width(text);
-    if (shown > width) return std::string(text.substr(0, bytes_of(text, width - 2))) + "..";
-    return std::string(text) + std::string(width - shown, ' ');
+    const auto used = display_width(text);
+    if (used > width) return std::string(text.substr(0, bytes_of(text, width - 2))) + "..";
+    return std::string(text) + std::string(width - used, ' ');
 }
 
 std::string fitted_right(std::string_view text, std::size_t width) {
-    const auto shown = display_width(text);
-    if (shown > width) return fitted(text, width);
-    return std::string(width - shown, ' ') + std::string(text);
+    const auto used = display_width(text);
+    if (used > width) return fitted(text, width);
+    return std::string(width - used, ' ') + std::string(text);
 }
 
 std::string wrapped(std::string_view text, std::string_view first, std::string_view rest) {

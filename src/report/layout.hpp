@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "quantity/characters.hpp"
+
 #include <string>
 #include <string_view>
 
@@ -8,9 +10,6 @@
 namespace faywright {
 
 inline constexpr std::size_t page_width = 80;
-
-/// Characters a terminal shows for UTF-8 text.
-[[nodiscard]] std::size_t display_width(std::string_view text);
 
 /// The text filled with spaces to the width; longer text is cut with "..".
 [[nodiscard]] std::string fitted(std::string_view text, std::size_t width);

@@ -47,6 +47,15 @@ struct Thread {
         if (t.hole_fine > t.hole_medium || t.hole_medium > t.hole_coarse || t.hole_fine < t.diameter)
             return "clearance holes are not in order";
         if (t.pitch_diameter_least > t.diameter || t.across_flats > t.across_corners) return "diameters are not in order";
+        if (4.0 * t.pitch > t.diameter) return "the pitch is more than a quarter of the diameter";
+        if (t.major_diameter_least > t.diameter || t.pitch_diameter_least >= t.major_diameter_least ||
+            t.nut_minor_diameter_most >= t.major_diameter_least || t.nut_pitch_diameter_most >= t.diameter ||
+            t.nut_minor_diameter_most >= t.nut_pitch_diameter_most)
+            return "the threads of bolt and nut do not meet";
+        if (t.head_bearing_diameter <= t.hole_medium || t.nut_bearing_diameter <= t.hole_medium ||
+            t.head_bearing_diameter > t.across_flats || t.nut_bearing_diameter > t.across_flats)
+            return "a bearing face must be wider than the medium hole and no wider than across flats";
+        if (t.nut_height_least > t.nut_height) return "the least nut height is above the greatest";
         return nullptr;
     }
 };

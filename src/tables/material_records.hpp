@@ -55,6 +55,9 @@ struct Material {
     static const char* fault(const Material& m) {
         if (m.proof_strength > m.ultimate_strength) return "proof strength above ultimate strength";
         if (m.haz_proof_strength && *m.haz_proof_strength > m.proof_strength) return "stronger beside a weld than away from it";
+        if (m.haz_ultimate_strength && *m.haz_ultimate_strength > m.ultimate_strength) return "stronger beside a weld than away from it";
+        if (m.haz_proof_strength && m.haz_ultimate_strength && *m.haz_proof_strength > *m.haz_ultimate_strength)
+            return "proof strength above ultimate strength beside a weld";
         if (m.thickness_above && m.thickness_up_to && *m.thickness_above >= *m.thickness_up_to) return "the thickness range is empty";
         return nullptr;
     }

@@ -113,11 +113,11 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
         Row<Record> row;
         row.at = node.at;
         row.name = detail::read_text(node, "name", Path{nullptr, row_key}, true, diagnostics);
-        const auto shown = row_key + " \"" + row.name + '"';
-        const Path path{nullptr, shown};
+        const auto told = row_key + " \"" + row.name + '"';
+        const Path path{nullptr, told};
         if (const auto [first, fresh] = seen.emplace(row.name, node.at); !fresh)
             diagnostics.error({"name.duplicate",
-                               fmt::format("{} stands twice in this file", shown),
+                               fmt::format("{} stands twice in this file", told),
                                node.at,
                                "",
                                {{first->second, "first given here"}},
@@ -130,14 +130,14 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
         if (const Node* source = node.find("source"); source != nullptr)
             row.source = sources.read(*source, Path{&path, "source"});
         else
-            diagnostics.error({"source.missing", fmt::format("{} has no source: document, place and basis", shown), node.at, "", {}, ""});
+            diagnostics.error({"source.missing", fmt::format("{} has no source: document, place and basis", told), node.at, "", {}, ""});
         if (const Node* overrides = node.find("source-of"); overrides != nullptr && overrides->kind != Node::Kind::table)
             detail::wrong_kind(*overrides, Path{&path, "source-of"}, "a table", {diagnostics});
         else if (const Node* overrides = node.find("source-of"); overrides != nullptr)
             for (const auto& entry : overrides->entries) {
                 if (node.find(entry.key) == nullptr)
                     diagnostics.error({"source.unknown",
-                                       fmt::format("{} gives a source of {}, which the row does not have", shown, entry.key),
+                                       fmt::format("{} gives a source of {}, which the row does not have", told, entry.key),
                                        entry.at,
                                        "",
                                        {},
@@ -148,7 +148,7 @@ void load_rows(const Node& file, Table<Record>& table, Diagnostics& diagnostics)
         if (diagnostics.count() == before)
             if constexpr (requires { Record::fault(row); })
                 if (const char* fault = Record::fault(row); fault != nullptr)
-                    diagnostics.error({"value.fault", fmt::format("{}: {}", shown, fault), node.at, "", {}, ""});
+                    diagnostics.error({"value.fault", fmt::format("{}: {}", told, fault), node.at, "", {}, ""});
         bool replaced = false;
         for (auto& old : table.rows)
             if (old.name == row.name) {

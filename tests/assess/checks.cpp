@@ -50,7 +50,7 @@ const std::vector<Case>& cases() {
          two_cheeks,
          {{"material = \"E355+N precision tube\", stock = \"steel 28 x 5\"",
            "material = \"EN AW-6060-T6 drawn tube, up to 20 mm\", stock = \"thin 60 x 0.5\", chamfer = \"0 mm\""},
-          {"pitch-y = \"44 mm\"", "pitch-y = \"30 mm\""}}},
+          {"rows = 2\ncolumns = 2\npitch-x = \"160 mm\"\npitch-y = \"44 mm\"", "columns = 2\npitch-x = \"160 mm\""}}},
         {"tube-end-pressure", two_cheeks, {{"stock = \"steel 28 x 5\"", "stock = \"steel 28 x 3\""}}},
         {"tube-overlap",
          lapped_rail,
@@ -64,7 +64,7 @@ const std::vector<Case>& cases() {
         {"rail-fatigue", two_cheeks, {{"[\"0.5 kN\", \"-1.8 kN\", \"0.4 kN\"]", "[\"30 kN\", \"-1.8 kN\", \"0.4 kN\"]"}}},
         {"wall-pull", lapped_rail, {{"\"7.65 kN\"]", "\"25 kN\"]"}}},
         {"layer-pressure", plain_plates, {{"material = \"jointing compound\"", "material = \"nylon gasket\""}}},
-        {"layer-temperature", plain_plates, {{"hottest = \"55 degC\"", "hottest = \"85 degC\""}}},
+        {"layer-temperature", plain_plates, {{"coldest = \"-15 degC\"", "coldest = \"-35 degC\""}}},
         {"protrusion", lapped_rail, {{"size = \"M16\"", "size = \"M16\"\nlength = \"132 mm\""}}},
         {"free-thread", lapped_rail, {{"size = \"M16\"", "size = \"M16\"\nlength = \"155 mm\""}}},
     };
@@ -117,6 +117,52 @@ TEST_SUITE("assess/checks") {
             CHECK(unsound(*before) == "");
             CHECK(unsound(*after) == "");
         }
+    }
+
+    TEST_CASE("a tube through the walls that may be shorter than the section must bend them to carry") {
+        std::optional<Joint> joint;
+        const auto passes = assessment_of(through_tubes, joint);
+        CHECK(find_check(*passes, "wall-closing")->outcome.utilisation == 0);
+        CHECK(in_mm(passes->state.tube.length_check.gap_greatest) == doctest::Approx(-0.05));
+        const auto flush = assessment_of(edited(through_tubes, "length = \"100.4 mm\"", "length = \"100 mm\""), joint);
+        CHECK(in_mm(flush->state.tube.length_check.gap_greatest) == doctest::Approx(0.35));
+        CHECK(find_check(*flush, "wall-closing")->status == Status::fail);
+        CHECK_FALSE(flush->passes);
+        // Left to the program, it stands out by both tolerances.
+        const auto chosen = assessment_of(edited(through_tubes, ", length = \"100.4 mm\"", ""), joint);
+        CHECK(in_mm(chosen->state.tube.length) == doctest::Approx(100.35));
+        CHECK(chosen->passes);
+    }
+
+    TEST_CASE("the rail's centre line lies half its height under the plate, or at z = 0 between two of them") {
+        std::optional<Joint> one, both, under;
+        (void)assessment_of(lapped_rail, one);
+        CHECK(in_mm(one->rail_axis_z()) == doctest::Approx(-50));
+        CHECK(assessment_of(two_cheeks, both)->passes);
+        CHECK(in_mm(both->rail_axis_z()) == 0);
+        // The attached plate lies at the nut; a plate of the rail's between counts with it.
+        (void)assessment_of(through_tubes, under);
+        CHECK(in_mm(under->rail_axis_z()) == doctest::Approx(-50));
+        const auto packed =
+            edited(through_tubes, "[[part]]\nkind = \"plate\"\nname = \"foot plate\"",
+                   "[[part]]\nkind = \"plate\"\nname = \"packing\"\nmaterial = \"S355, up to 16 mm\"\nthickness = \"6 "
+                   "mm\"\nsurface = \"hot-dip galvanised\"\nside = \"rail\"\n\n[[part]]\nkind = \"plate\"\nname = \"foot plate\"");
+        (void)assessment_of(packed, under);
+        CHECK(in_mm(under->rail_axis_z()) == doctest::Approx(-56));
+    }
+
+    TEST_CASE("a layer whose pressure cone falls through the largest hole fails") {
+        std::optional<Joint> joint;
+        const auto text = edited(plain_plates, "surface = \"mill finish\"", "surface = \"mill finish\"\nhole-diameter = \"40 mm\"");
+        CHECK(find_check(*assessment_of(text, joint), "layer-pressure")->status == Status::fail);
+    }
+
+    TEST_CASE("a demand below nothing is no pass") {
+        CHECK(limited(kN(-1), kN(2), {}).utilisation == hopeless);
+        CHECK(limited(kN(0), kN(0), {}).utilisation == 0);
+        CHECK(limited(kN(1), kN(0), {}).utilisation == hopeless);
+        CHECK(limited(kN(1), kN(-2), {}).utilisation == hopeless);
+        CHECK(limited(kN(1), kN(2), {}).utilisation == doctest::Approx(0.5));
     }
 
     TEST_CASE("no check is without such a pair, and none is named that does not exist") {

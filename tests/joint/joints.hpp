@@ -235,7 +235,7 @@ height = "100 mm"
 wall = "5 mm"
 surface = "mill finish"
 x-max = "600 mm"
-tube = {arrangement = "through the walls", material = "E355+N precision tube", stock = "steel 25 x 5", length = "100 mm"}
+tube = {arrangement = "through the walls", material = "E355+N precision tube", stock = "steel 25 x 5", length = "100.4 mm"}
 
 [[part]]
 kind = "plate"

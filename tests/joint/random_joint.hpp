@@ -347,7 +347,11 @@ inline RandomJoint joint() {
         if (careful) j.height_tolerance = 0.1;
         if (chance(40)) j.section_x_max = x_high + std::ceil(widest * whole(careful ? 150 : 60, 400) / 100.0);
         if (chance(20)) j.section_x_min = x_low - std::ceil(widest * whole(careful ? 150 : 60, 400) / 100.0);
-        if (j.arrangement == "through the walls" && chance(50)) j.tube_length = j.height;
+        if (j.arrangement == "through the walls") {
+            j.height_tolerance = tenths(0.0, 0.4);
+            if (chance(50)) j.tube_length = j.height + tenths(0.0, 0.6);
+            if (j.tube_tolerance) j.tube_tolerance = tenths(0.0, 0.1);
+        }
         if (j.arrangement == "between the walls" && chance(30))
             j.tube_length = std::max(3.0, j.height - 2.0 * j.wall + about_zero(20) / 100.0);
         const auto* row = tables.of<Material>().find(j.section_material);
@@ -376,7 +380,7 @@ inline RandomJoint joint() {
         if (chance(70)) p.x_max = x_high + beyond();
         if (chance(70)) p.y_min = y_low - beyond();
         if (chance(70)) p.y_max = y_high + beyond();
-        if (chance(15)) p.lever = whole(10, 80);
+        if (chance(15)) p.lever = whole(static_cast<int>(in_mm(thread.across_corners)) / 2 + 1, 80);
         const auto* row = tables.of<Material>().find(p.material);
         if (row->family == Family::aluminium && row->haz_proof_strength && row->haz_ultimate_strength) p.weld_affected = chance(15);
         return p;
@@ -405,7 +409,8 @@ inline RandomJoint joint() {
     std::vector<std::string> washers;
     double grip = 0;
     for (const auto& row : tables.of<Washer>().rows)
-        if (row.size == j.size) washers.push_back(row.series);
+        if (row.size == j.size && (bolts.size() == 1 || in_mm(row.outside_diameter) <= std::min(pitch_x, pitch_y)))
+            washers.push_back(row.series);
     const auto washer = [&] {
         if (washers.empty() || chance(careful ? 5 : 30)) return std::string();
         auto name = one_of(washers);
@@ -429,8 +434,8 @@ inline RandomJoint joint() {
 
     if (chance(50)) {
         j.assembly = whole(0, 30);
-        j.coldest = j.assembly - whole(0, 60);
-        j.hottest = j.assembly + whole(0, 80);
+        j.coldest = j.assembly - whole(0, 50);
+        j.hottest = j.assembly + whole(0, 50);
     }
     // From idle to hopeless.
     const double most_per_bolt =
