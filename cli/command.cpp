@@ -111,7 +111,8 @@ int deliver(const std::string& text, const Common& common, int wanted) {
     }
     const auto status = std::filesystem::status(target, failure);
     const bool plain = !std::filesystem::exists(status) || std::filesystem::is_regular_file(status);
-    if (!std::filesystem::is_directory(status) && (plain ? replace_file(behind_links(target), text) : write_through(target, text))) return wanted;
+    if (!std::filesystem::is_directory(status) && (plain ? replace_file(behind_links(target), text) : write_through(target, text)))
+        return wanted;
     tell(fmt::format("\"{}\" cannot be written", *common.output));
     return trouble;
 }

@@ -41,43 +41,48 @@ int parts_of(const Joint& joint, Scope scope) {
     return 0;
 }
 
-/// Rounding in the last digit is no failure.
-constexpr double rounding = 1.0 + 1e-9;
-
+/// An outcome is large: the loop looks at its numbers only, and the worst is worked out once more, whole.
 template <class Check>
 CheckResult worst_of(const State& state, int part) {
     const auto& joint = *state.joint;
-    const int cases = Check::info.per_case ? static_cast<int>(joint.load_cases.size()) : 1;
-    const int bolts = Check::info.per_bolt ? static_cast<int>(joint.positions.size()) : 1;
-    CheckResult worst{&Check::info, {}, {}, Status::not_applicable, {}, {}};
-    worst.outcome.applicable = false;
-    bool any = false;
+    const auto& info = Check::info;
+    const int cases = info.per_case ? static_cast<int>(joint.load_cases.size()) : 1;
+    const int bolts = info.per_bolt ? static_cast<int>(joint.positions.size()) : 1;
+    const auto where_of = [&](int load_case, int bolt) {
+        return Where{info.scope == Scope::joint ? -1 : part, info.per_case ? load_case : -1, info.per_bolt ? bolt : -1};
+    };
+    std::optional<Where> worst, told;
+    double utilisation = 0.0;
     std::optional<double> static_factor;
     Where static_where;
-    for (int load_case = 0; load_case < cases; ++load_case)
-        for (int bolt = 0; bolt < bolts; ++bolt) {
-            const Where where{Check::info.scope == Scope::joint ? -1 : part, Check::info.per_case ? load_case : -1,
-                              Check::info.per_bolt ? bolt : -1};
-            auto outcome = Check::evaluate(state, where);
+    for (int load_case = 0; load_case < cases; ++load_case) {
+        // Where one part of the load leads, its bolt stands for all.
+        const auto& leader = info.leading == Leading::most_pulled ? state.most_pulled : state.most_sheared;
+        const int first = info.leading == Leading::any ? 0 : leader[static_cast<std::size_t>(load_case)];
+        const int last = info.leading == Leading::any ? bolts : first + 1;
+        for (int bolt = first; bolt < last; ++bolt) {
+            const auto where = where_of(load_case, bolt);
+            const auto outcome = Check::evaluate(state, where);
             assert(!outcome.applicable || std::isfinite(outcome.utilisation));
             if (!outcome.applicable) {
-                if (!any && worst.outcome.note == nullptr) worst = {&Check::info, where, outcome, Status::not_applicable, {}, {}};
+                if (!told) told = where;
                 continue;
             }
-            if (Check::info.per_case && outcome.design_factor && state.load_case(load_case).is_static() &&
+            if (info.per_case && outcome.design_factor && state.load_case(load_case).is_static() &&
                 (!static_factor || *outcome.design_factor * rounding < *static_factor)) {
                 static_factor = outcome.design_factor;
                 static_where = where;
             }
             // The first of equals stays, whatever rounding makes of symmetry.
-            if (!any || outcome.utilisation > worst.outcome.utilisation * rounding) {
-                worst = {&Check::info, where, outcome, outcome.utilisation <= rounding ? Status::pass : Status::fail, {}, {}};
-                any = true;
+            if (!worst || outcome.utilisation > utilisation * rounding) {
+                worst = where;
+                utilisation = outcome.utilisation;
             }
         }
-    worst.static_factor = static_factor;
-    worst.static_where = static_where;
-    return worst;
+    }
+    const auto where = worst ? *worst : told.value_or(where_of(0, 0));
+    const auto status = !worst ? Status::not_applicable : utilisation <= rounding ? Status::pass : Status::fail;
+    return {&info, where, Check::evaluate(state, where), status, static_factor, static_where};
 }
 
 }  // namespace

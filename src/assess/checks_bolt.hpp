@@ -44,7 +44,8 @@ struct BoltAssemblyStress {
 };
 
 struct BoltWorkingStress {
-    static constexpr CheckInfo info{"bolt-working-stress", "Bolt stress under the greatest preload and the load", Scope::joint, true, true};
+    static constexpr CheckInfo info{"bolt-working-stress", "Bolt stress under the greatest preload and the load", Scope::joint, true, true,
+                                    Leading::most_pulled};
     static constexpr Source source{"VDI 2230 Part 1", "2003", "R8, half of the tightening torsion kept", Basis::memory};
 
     template <class Steps = NoSteps>
@@ -96,7 +97,7 @@ template <class Steps = NoSteps>
 }
 
 struct BoltTensionCheck {
-    static constexpr CheckInfo info{"bolt-tension", "Bolt in tension, ultimate", Scope::joint, true, true};
+    static constexpr CheckInfo info{"bolt-tension", "Bolt in tension, ultimate", Scope::joint, true, true, Leading::most_pulled};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
@@ -153,7 +154,7 @@ template <class Steps = NoSteps>
 }
 
 struct BoltShearCheck {
-    static constexpr CheckInfo info{"bolt-shear", "Bolt in shear, ultimate", Scope::joint, true, true};
+    static constexpr CheckInfo info{"bolt-shear", "Bolt in shear, ultimate", Scope::joint, true, true, Leading::most_sheared};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
@@ -227,7 +228,7 @@ struct BoltFatigueCheck {
 
 /// What the bolt's head (part 0) or nut (part 1) presses on.
 struct BearingFacePressure {
-    static constexpr CheckInfo info{"face-pressure", "Pressure under head or nut", Scope::end, true, true};
+    static constexpr CheckInfo info{"face-pressure", "Pressure under head or nut", Scope::end, true, true, Leading::most_pulled};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
@@ -284,7 +285,7 @@ template <class Steps>
 }
 
 struct ThreadStrippingCheck {
-    static constexpr CheckInfo info{"thread-stripping", "Stripping of bolt or nut thread", Scope::joint, true, true};
+    static constexpr CheckInfo info{"thread-stripping", "Stripping of bolt or nut thread", Scope::joint, true, true, Leading::most_pulled};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
@@ -324,7 +325,7 @@ struct NutMatch {
 
 /// Punching of the outer ply under head (part 0) or nut (part 1).
 struct PullThroughCheck {
-    static constexpr CheckInfo info{"pull-through", "Head or nut pulled through the ply", Scope::end, true, true};
+    static constexpr CheckInfo info{"pull-through", "Head or nut pulled through the ply", Scope::end, true, true, Leading::most_pulled};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {

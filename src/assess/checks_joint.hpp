@@ -60,7 +60,7 @@ struct SlipCheck {
 };
 
 struct Separation {
-    static constexpr CheckInfo info{"separation", "Opening of the clamped faces", Scope::joint, true, true};
+    static constexpr CheckInfo info{"separation", "Opening of the clamped faces", Scope::joint, true, true, Leading::most_pulled};
     static constexpr Source source{"VDI 2230 Part 1", "2003", "5.3 with the load introduced at the outer plates", Basis::memory};
 
     template <class Steps = NoSteps>

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "assess/checks_joint.hpp"
-#include "assess/edges.hpp"
 #include "mechanics/bearing.hpp"
 #include "mechanics/block_tearing.hpp"
 #include "mechanics/edge_distance.hpp"
@@ -13,25 +12,6 @@
 
 /// Checks of each ply (part): what the bolts do to the metal around their holes.
 namespace faywright::checks {
-
-/// Share of a bolt's in-plane force that a ply takes: one for each faying plane it touches, of all planes. Between a tube through
-/// the walls and plates on one face only, the couple of the offset adds to the near wall and loads the far one.
-[[nodiscard]] inline double share_of(const State& s, int ply) {
-    int touching = 0;
-    for (const auto& plane : s.joint->planes) touching += plane.head_ply == ply || plane.nut_ply == ply ? 1 : 0;
-    const double share = touching / static_cast<double>(s.joint->planes.size());
-    if (!s.tube_passes_walls() || s.joint->planes.size() != 1 || s.ply(ply).role == PlyRole::plate) return share;
-    const auto& section = *s.joint->section;
-    const double offset = 0.5 * section.wall / (section.height - section.wall);
-    return touching > 0 ? 1.0 + offset : offset;
-}
-
-/// The way a bolt pushes on a ply: the rail is pushed along the load, the attached part against it.
-[[nodiscard]] inline Edges pushed_edges(const State& s, const Where& w) {
-    const auto& load = s.load(w.load_case, w.bolt);
-    const double sign = s.ply(w.part).side == Side::rail ? 1.0 : -1.0;
-    return edges_of(s.ply(w.part), s.joint->positions, w.bolt, sign * load.along_x, sign * load.along_y);
-}
 
 /// What one bolt puts on a ply that takes this share of its in-plane force.
 template <class Steps>
@@ -48,10 +28,10 @@ struct BearingCheck {
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
-        const double share = share_of(s, w.part);
+        const double share = s.share[static_cast<std::size_t>(w.part)];
         if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
         const auto& ply = s.ply(w.part);
-        const auto edges = pushed_edges(s, w);
+        const auto& edges = s.pushed_edges(w.part, w.load_case, w.bolt);
         const Bearing::Inputs in{.bolt_diameter = ply.bearing_diameter,
                                  .hole_diameter = ply.hole_diameter,
                                  .thickness = ply.thickness,
@@ -75,10 +55,10 @@ struct TearOutCheck {
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
-        const double share = share_of(s, w.part);
+        const double share = s.share[static_cast<std::size_t>(w.part)];
         if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
         const auto& ply = s.ply(w.part);
-        const auto edges = pushed_edges(s, w);
+        const auto& edges = s.pushed_edges(w.part, w.load_case, w.bolt);
         auto end = edges.end;
         // Towards the next hole only the ligament between the two tears.
         if (edges.pitch) end = min(end, *edges.pitch - 0.5 * ply.hole_diameter);
@@ -97,61 +77,20 @@ struct TearOutCheck {
     }
 };
 
-/// The pattern's extent and the ply's metal seen along one axis.
-struct AxisView {
-    Length width;    ///< of the ply across the axis, or twice far_away where it runs on
-    Length span;     ///< between the outermost bolts, across the axis
-    Length end;      ///< from the outermost bolt on the pulled side to the end, against the axis's direction
-    int across = 0;  ///< bolts in the fullest line across the axis
-    int along = 0;   ///< bolts in the fullest line along the axis
-    Length length;   ///< between the outermost bolts, along the axis
-    bool runs_on = false;
-};
-
-/// `positive`: the bolts push the ply towards greater coordinates.
-[[nodiscard]] inline AxisView seen_along(const State& s, const Ply& ply, bool x_axis, bool positive) {
-    const auto along = [x_axis](const Position& p) { return x_axis ? p.x : p.y; };
-    const auto across = [x_axis](const Position& p) { return x_axis ? p.y : p.x; };
-    const auto& bolts = s.joint->positions;
-    AxisView view;
-    const auto& o = ply.outline;
-    view.width = x_axis ? o.y_max - o.y_min : o.x_max - o.x_min;
-    view.runs_on = view.width > far_away / 2.0;
-    auto a_min = along(bolts.front()), a_max = a_min, c_min = across(bolts.front()), c_max = c_min;
-    for (const auto& p : bolts) {
-        a_min = min(a_min, along(p));
-        a_max = max(a_max, along(p));
-        c_min = min(c_min, across(p));
-        c_max = max(c_max, across(p));
-        int in_row = 0, in_line = 0;
-        for (const auto& q : bolts) {
-            in_row += abs(along(q) - along(p)) < ply.hole_diameter ? 1 : 0;
-            in_line += abs(across(q) - across(p)) < ply.hole_diameter ? 1 : 0;
-        }
-        view.across = std::max(view.across, in_row);
-        view.along = std::max(view.along, in_line);
-    }
-    view.span = c_max - c_min;
-    view.length = a_max - a_min;
-    const auto low = x_axis ? o.x_min : o.y_min, high = x_axis ? o.x_max : o.y_max;
-    view.end = positive ? high - a_max : a_min - low;
-    return view;
-}
-
 struct NetSectionCheck {
     static constexpr CheckInfo info{"net-section", "Net section", Scope::ply, true, false};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
-        const double share = share_of(s, w.part);
+        const double share = s.share[static_cast<std::size_t>(w.part)];
         if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
         const auto& ply = s.ply(w.part);
         const auto& l = s.load_case(w.load_case);
         Outcome worst = Outcome::none("the ply runs on across the load: no net section to check here");
         for (const bool x_axis : {true, false}) {
             const Force total = abs(x_axis ? l.force_x : l.force_y);
-            const auto view = seen_along(s, ply, x_axis, true);
-            if (view.runs_on || total < newton(1e-3)) continue;
+            const auto& view = s.seen_along(w.part, x_axis);
+            if (view.width > far_away / 2.0 || total < newton(1e-3)) continue;
             const bool wall = ply.role != PlyRole::plate;
             const auto compute = [&](bool bare, auto&& keep) {
                 auto& steps = keep;
@@ -188,7 +127,7 @@ struct BlockTearingCheck {
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
-        const double share = share_of(s, w.part);
+        const double share = s.share[static_cast<std::size_t>(w.part)];
         if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
         const auto& ply = s.ply(w.part);
         const auto& l = s.load_case(w.load_case);
@@ -197,15 +136,16 @@ struct BlockTearingCheck {
             const Force along = x_axis ? l.force_x : l.force_y;
             if (abs(along) < newton(1e-3)) continue;
             const bool positive = (along > newton(0)) == (ply.side == Side::rail);
-            const auto view = seen_along(s, ply, x_axis, positive);
-            if (view.end > far_away / 2.0) continue;
+            const auto& view = s.seen_along(w.part, x_axis);
+            const Length end = positive ? view.end_high : view.end_low;
+            if (end > far_away / 2.0) continue;
             const bool eccentric = abs(l.turning_about(s.pattern.centroid)) > mm(1) * sqrt(squared(l.force_x) + squared(l.force_y));
             const auto compute = [&](bool bare, auto&& keep) {
                 auto& steps = keep;
                 steps.heading(BlockTearing::formula.title, BlockTearing::source(ply.method));
                 FAYWRIGHT_STATED(b, "between the outermost bolts, across the load", view.span);
                 FAYWRIGHT_STATED(n_a, "bolts in the fullest line across", static_cast<double>(view.across));
-                FAYWRIGHT_STATED(L_v, "outermost bolt line to the end", view.length + view.end);
+                FAYWRIGHT_STATED(L_v, "outermost bolt line to the end", view.length + end);
                 FAYWRIGHT_STATED(n_v, "bolts in the fullest line along", static_cast<double>(view.along));
                 FAYWRIGHT_STATED(t, "thickness", ply.thickness);
                 FAYWRIGHT_STATED(d_0, "hole", ply.hole_diameter);
@@ -293,11 +233,13 @@ struct PlatePrying {
 struct HoleDetail {
     Stress category;
     double slope, second_slope;
-    Source source;
+    const Source& source;
 };
+inline constexpr Source aluminium_hole{"EN 1999-1-3", "2007", "Table J.15, bolted joint 56-4", Basis::memory};
+inline constexpr Source steel_hole{"EN 1993-1-9", "2005", "Table 8.1, category 50: holes in bearing without preload", Basis::memory};
 [[nodiscard]] inline HoleDetail hole_detail(bool aluminium) {
-    if (aluminium) return {MPa(56), 4.0, 4.0, {"EN 1999-1-3", "2007", "Table J.15, bolted joint 56-4", Basis::memory}};
-    return {MPa(50), 3.0, 5.0, {"EN 1993-1-9", "2005", "Table 8.1, category 50: holes in bearing without preload", Basis::memory}};
+    if (aluminium) return {MPa(56), 4.0, 4.0, aluminium_hole};
+    return {MPa(50), 3.0, 5.0, steel_hole};
 }
 
 /// A stress range beside a hole against what its metal endures for the cycles of the load.
@@ -322,11 +264,11 @@ struct PlyFatigue {
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& l = s.load_case(w.load_case);
-        const double share = share_of(s, w.part);
+        const double share = s.share[static_cast<std::size_t>(w.part)];
         if (share == 0.0) return Outcome::none("no faying plane brings load to this ply");
         if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
         const auto& ply = s.ply(w.part);
-        const auto edges = pushed_edges(s, w);
+        const auto& edges = s.pushed_edges(w.part, w.load_case, w.bolt);
         const auto detail = hole_detail(ply.is_aluminium());
         // The line of bolts along the force passes its load on: the last of them sees what all have brought in.
         int in_line = 1;

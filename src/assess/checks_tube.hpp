@@ -135,21 +135,22 @@ struct TubeSquareness {
 /// With no tube, the walls alone stand between head and nut.
 struct SectionCrush {
     static constexpr CheckInfo info{"section-crush", "Hollow section crushed by the clamp", Scope::joint};
+    static constexpr Source source{"yield lines of a wall under a patch, after Save and Massonnet", "", "circular fan, edges free to turn",
+                                   Basis::memory};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where&, Steps&& steps = Steps{}) {
         if (!s.joint->section) return Outcome::none(no_section);
         if (s.tube.present) return Outcome::none("the tube carries the clamp");
         derive_tube(s, steps);
-        return limited(
-            s.greatest, s.open_capacity,
-            {"yield lines of a wall under a patch, after Save and Massonnet", "", "circular fan, edges free to turn", Basis::memory});
+        return limited(s.greatest, s.open_capacity, source);
     }
 };
 
 /// A pull on the attached part reaches the webs through the walls' bending; a tube lets both walls share it.
 struct WallPull {
-    static constexpr CheckInfo info{"wall-pull", "Walls pulled or pushed by a tension on the bolt", Scope::joint, true, true};
+    static constexpr CheckInfo info{"wall-pull",         "Walls pulled or pushed by a tension on the bolt", Scope::joint, true, true,
+                                    Leading::most_pulled};
     static constexpr Source source{"yield lines of a wall under a patch, after Save and Massonnet", "",
                                    "circular fan, edges free to turn; two walls share through the tube", Basis::memory};
 
@@ -262,7 +263,8 @@ struct RailFatigue {
 
 /// The wall bends to and fro at its hole as the pull on the bolt passes through it to the webs.
 struct WallFatigue {
-    static constexpr CheckInfo info{"wall-fatigue", "Fatigue of the rail's walls at the hole, bent by the pull", Scope::joint, true, true};
+    static constexpr CheckInfo info{
+        "wall-fatigue", "Fatigue of the rail's walls at the hole, bent by the pull", Scope::joint, true, true, Leading::most_pulled};
 
     template <class Steps = NoSteps>
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {

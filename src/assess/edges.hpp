@@ -49,4 +49,41 @@ inline Length reach(const Outline& o, const Position& p, double ux, double uy) {
     return edges;
 }
 
+/// The pattern's extent and the ply's metal seen along one axis.
+struct AxisView {
+    Length width;              ///< of the ply across the axis; more than `far_away` where it runs on
+    Length span;               ///< between the outermost bolts, across the axis
+    Length length;             ///< between the outermost bolts, along the axis
+    Length end_low, end_high;  ///< from the outermost bolt to the ply's end, towards less and towards more
+    int across = 0;            ///< bolts in the fullest line across the axis
+    int along = 0;             ///< bolts in the fullest line along the axis
+};
+
+[[nodiscard]] inline AxisView view_along(const Ply& ply, std::span<const Position> bolts, bool x_axis) {
+    const auto along = [x_axis](const Position& p) { return x_axis ? p.x : p.y; };
+    const auto across = [x_axis](const Position& p) { return x_axis ? p.y : p.x; };
+    const auto& o = ply.outline;
+    AxisView view;
+    auto a_min = along(bolts.front()), a_max = a_min, c_min = across(bolts.front()), c_max = c_min;
+    for (const auto& p : bolts) {
+        a_min = min(a_min, along(p));
+        a_max = max(a_max, along(p));
+        c_min = min(c_min, across(p));
+        c_max = max(c_max, across(p));
+        int in_row = 0, in_line = 0;
+        for (const auto& q : bolts) {
+            in_row += abs(along(q) - along(p)) < ply.hole_diameter ? 1 : 0;
+            in_line += abs(across(q) - across(p)) < ply.hole_diameter ? 1 : 0;
+        }
+        view.across = max(view.across, in_row);
+        view.along = max(view.along, in_line);
+    }
+    view.width = x_axis ? o.y_max - o.y_min : o.x_max - o.x_min;
+    view.span = c_max - c_min;
+    view.length = a_max - a_min;
+    view.end_low = a_min - (x_axis ? o.x_min : o.y_min);
+    view.end_high = (x_axis ? o.x_max : o.y_max) - a_max;
+    return view;
+}
+
 }  // namespace faywright

@@ -183,6 +183,45 @@ void stiffness(State& s, Steps&& steps) {
     s.clamp_share = 1.0 - s.load_factor * joint.overrides.introduction_factor.value_or(0.0);
 }
 
+/// Share of a bolt's in-plane force that a ply takes: one for each faying plane it touches, of all planes. Between a tube through
+/// the walls and plates on one face only, the couple of the offset adds to the near wall and loads the far one.
+double share_of(const State& s, int ply) {
+    int touching = 0;
+    for (const auto& plane : s.joint->planes) touching += plane.head_ply == ply || plane.nut_ply == ply ? 1 : 0;
+    const double share = touching / static_cast<double>(s.joint->planes.size());
+    if (!s.tube_passes_walls() || s.joint->planes.size() != 1 || s.ply(ply).role == PlyRole::plate) return share;
+    const auto& section = *s.joint->section;
+    const double offset = 0.5 * section.wall / (section.height - section.wall);
+    return touching > 0 ? 1.0 + offset : offset;
+}
+
+/// The way each bolt pushes on each ply: the rail is pushed along the load, the attached part against it.
+void pushes(State& s) {
+    const auto& joint = *s.joint;
+    const auto bolts = joint.positions.size();
+    s.edges.resize(joint.plies.size() * joint.load_cases.size() * bolts);
+    auto edges = s.edges.begin();
+    for (std::size_t p = 0; p < joint.plies.size(); ++p) {
+        const auto& ply = joint.plies[p];
+        s.share[p] = share_of(s, static_cast<int>(p));
+        if (s.share[p] == 0.0) {
+            edges += static_cast<std::ptrdiff_t>(joint.load_cases.size() * bolts);
+            continue;
+        }
+        const double sign = ply.side == Side::rail ? 1.0 : -1.0;
+        for (int i = 0; i < static_cast<int>(joint.load_cases.size()); ++i)
+            for (int b = 0; b < static_cast<int>(joint.positions.size()); ++b) {
+                const auto& load = s.load(i, b);
+                // The load of the case before often points the same way.
+                const auto* before = i > 0 ? &s.load(i - 1, b) : nullptr;
+                *edges = before != nullptr && before->along_x == load.along_x && before->along_y == load.along_y
+                             ? *(edges - static_cast<std::ptrdiff_t>(bolts))
+                             : edges_of(ply, joint.positions, b, sign * load.along_x, sign * load.along_y);
+                ++edges;
+            }
+    }
+}
+
 /// Half-widths of the contact that can serve as a heel, from the pattern's centroid.
 Position heel_of(const Joint& joint, const PatternInertia& pattern) {
     auto x = far_away, y = far_away;
@@ -233,6 +272,7 @@ void loads(State& s) {
                                                                                                                    : Turning::impossible;
         }
         if (!turns) s.turning[i] = Turning::impossible;
+        s.most_pulled[i] = s.most_sheared[i] = 0;
         for (std::size_t b = 0; b < bolts.size(); ++b) {
             auto& load = s.loads[i * bolts.size() + b];
             load.shear = shear[b];
@@ -242,6 +282,9 @@ void loads(State& s) {
             load.along_y = some ? static_cast<double>(shear[b].y / load.resultant) : 0.0;
             load.tension = max(tension[b], newton(0));
             load.press = max(-tension[b], newton(0));
+            const auto leads = [&](Force here, Force there) { return here > there * rounding; };
+            if (leads(load.tension, s.load(static_cast<int>(i), s.most_pulled[i]).tension)) s.most_pulled[i] = static_cast<int>(b);
+            if (leads(load.resultant, s.load(static_cast<int>(i), s.most_sheared[i]).resultant)) s.most_sheared[i] = static_cast<int>(b);
         }
     }
 }
@@ -472,10 +515,13 @@ void work_out(const Joint& joint, State& s) {
     s.tube.present = false;
     s.tube.fits = true;
     s.tube.chosen = false;
-    for (std::size_t i = 0; i < joint.plies.size(); ++i)
+    for (std::size_t i = 0; i < joint.plies.size(); ++i) {
         s.metal[i] = max(metal_around(joint.plies[i], joint.positions), 1.05 * joint.plies[i].hole_diameter);
+        s.views[i] = {view_along(joint.plies[i], joint.positions, true), view_along(joint.plies[i], joint.positions, false)};
+    }
     preload(s, NoSteps{});
     loads(s);
+    pushes(s);
     if (joint.section) {
         wall_side(s, true, NoSteps{});
         wall_side(s, false, NoSteps{});

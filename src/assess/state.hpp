@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "assess/edges.hpp"
 #include "joint/joint.hpp"
 #include "mechanics/assembly_stress.hpp"
 #include "mechanics/bolt_group_in_plane.hpp"
@@ -22,8 +23,12 @@
 #include "mechanics/wall_bending.hpp"
 
 #include <array>
+#include <vector>
 
 namespace faywright {
+
+/// Rounding in the last digit makes no difference.
+inline constexpr double rounding = 1.0 + 1e-9;
 
 inline constexpr std::size_t most_plies = most_parts + 1;  ///< the section is one part and two walls
 
@@ -99,13 +104,22 @@ struct State {
     TubeState tube;
     BoltConstants constants;
     PatternInertia pattern{};
-    std::array<Length, most_plies> metal{};  ///< diameter of each ply's metal around the bolt that has least of it
+    std::array<Length, most_plies> metal{};                   ///< diameter of each ply's metal around the bolt that has least of it
+    std::array<double, most_plies> share{};                   ///< of a bolt's in-plane force that the ply takes
+    std::array<std::array<AxisView, 2>, most_plies> views{};  ///< of each ply along x and y
     std::array<BoltLoad, most_bolts * most_cases> loads{};
     std::array<Turning, most_cases> turning{};
+    std::array<int, most_cases> most_pulled{}, most_sheared{};  ///< bolt of each load case; the first of equals
+    std::vector<Edges> edges;                                   ///< of each ply, load case and bolt, the way the bolt pushes the ply
 
     [[nodiscard]] const BoltLoad& load(int load_case, int bolt) const {
         return loads[static_cast<std::size_t>(load_case) * joint->positions.size() + static_cast<std::size_t>(bolt)];
     }
+    [[nodiscard]] const Edges& pushed_edges(int ply, int load_case, int bolt) const {
+        const auto row = static_cast<std::size_t>(ply) * joint->load_cases.size() + static_cast<std::size_t>(load_case);
+        return edges[row * joint->positions.size() + static_cast<std::size_t>(bolt)];
+    }
+    [[nodiscard]] const AxisView& seen_along(int ply, bool x_axis) const { return views[static_cast<std::size_t>(ply)][x_axis ? 0 : 1]; }
     [[nodiscard]] const LoadCase& load_case(int index) const { return joint->load_cases[static_cast<std::size_t>(index)]; }
     [[nodiscard]] const Ply& ply(int index) const { return joint->plies[static_cast<std::size_t>(index)]; }
     /// The factor a load case carries: design factor on a static load, load factor on a dynamic one.

@@ -32,13 +32,9 @@ struct AssemblyStress {
                                      .range = "tightening by torque; not for hydraulic tensioning, which has no torsion",
                                      .source = {"VDI 2230 Part 1", "2003", "5.5.1 and Table A1", Basis::memory}};
 
-    static constexpr Source source(TorsionModel model) {
-        switch (model) {
-            case TorsionModel::plastic: return formula.source;
-            case TorsionModel::elastic: return {"VDI 2230 Part 1", "1986", "assembly preload", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of TorsionModel.
+    static constexpr std::array<Source, 2> sources{{formula.source, Source{"VDI 2230 Part 1", "1986", "assembly preload", Basis::memory}}};
+    static constexpr const Source& source(TorsionModel model) { return sources[static_cast<std::size_t>(model)]; }
 
     struct Inputs {
         Force preload;

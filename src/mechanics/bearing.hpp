@@ -20,16 +20,11 @@ struct Bearing {
                                      .range = "normal round holes; e_1, e_2 >= 1.2 d_0; p_1 >= 2.2 d_0; p_2 >= 2.4 d_0",
                                      .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
-    /// The rule differs by code, and so does its source.
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "Table 8.5", Basis::memory};
-            case DesignMethod::adm: return {"Aluminum Design Manual", "2015", "J.3.6", Basis::memory};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "9.3.2.4", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// The rule differs by code, and so does its source. In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1999-1-1", "2007", "Table 8.5", Basis::memory},
+                                                    Source{"Aluminum Design Manual", "2015", "J.3.6", Basis::memory},
+                                                    Source{"AS 4100", "1998", "9.3.2.4", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Length bolt_diameter, hole_diameter, thickness;

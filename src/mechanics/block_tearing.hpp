@@ -29,15 +29,11 @@ struct BlockTearing {
                                      .range = "one torn face, sheared faces along the force",
                                      .source = {"EN 1993-1-8", "2005", "3.10.2", Basis::published}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "8.5.2.2", Basis::memory};
-            case DesignMethod::adm:
-            case DesignMethod::as_4100: return {"AISC 360", "2016", "J4.3", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1999-1-1", "2007", "8.5.2.2", Basis::memory},
+                                                    Source{"AISC 360", "2016", "J4.3", Basis::memory},
+                                                    Source{"AISC 360", "2016", "J4.3", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Area net_tension_area, net_shear_area;

@@ -35,14 +35,10 @@ struct BoltFatigue {
         .range = "M4 to M39, classes 8.8 to 12.9, at least 10 000 cycles; rolled after: mean force 0.3 to 1 of the 0.2 % force",
         .source = {"VDI 2230 Part 1", "2003", "5.5.3", Basis::memory}};
 
-    static constexpr Source source(FatigueMethod method) {
-        switch (method) {
-            case FatigueMethod::rolled_before:
-            case FatigueMethod::rolled_after: return formula.source;
-            case FatigueMethod::en_1993_1_9: return {"EN 1993-1-9", "2005", "Table 8.1 detail 14", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of FatigueMethod.
+    static constexpr std::array<Source, 3> sources{
+        {formula.source, formula.source, Source{"EN 1993-1-9", "2005", "Table 8.1 detail 14", Basis::memory}}};
+    static constexpr const Source& source(FatigueMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Force force_amplitude;

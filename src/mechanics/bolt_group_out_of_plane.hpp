@@ -139,11 +139,11 @@ struct BoltGroupOutOfPlane {
         .range = "stiff parts, equal bolts; bolts in one line take no moment about that line (pivot at the centroid)",
         .source = {"statics of a rigid plate on equal springs", "", "rigid-plate equilibrium, derived here", Basis::practice}};
 
-    static constexpr Source source(Pivot pivot) {
-        if (pivot == Pivot::heel)
-            return {"A Textbook of Machine Design (Khurmi)", "", "eccentric load on a bracket, bolts in tension", Basis::memory};
-        return formula.source;
-    }
+    /// In the order of Pivot.
+    static constexpr std::array<Source, 2> sources{
+        {formula.source,
+         Source{"A Textbook of Machine Design (Khurmi)", "", "eccentric load on a bracket, bolts in tension", Basis::memory}}};
+    static constexpr const Source& source(Pivot pivot) { return sources[static_cast<std::size_t>(pivot)]; }
 
     struct Inputs {
         std::vector<Position> positions;

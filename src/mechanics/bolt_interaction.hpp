@@ -17,15 +17,12 @@ struct BoltInteraction {
                                      .range = "tension includes prying",
                                      .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "Table 8.5", Basis::memory};
-            case DesignMethod::adm: return {"ellipse of shear and tension", "", "taken over from AS 4100 9.3.2.3", Basis::practice};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "9.3.2.3", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{
+        {formula.source, Source{"EN 1999-1-1", "2007", "Table 8.5", Basis::memory},
+         Source{"ellipse of shear and tension", "", "taken over from AS 4100 9.3.2.3", Basis::practice},
+         Source{"AS 4100", "1998", "9.3.2.3", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Force shear, shear_resistance;

@@ -21,15 +21,11 @@ struct BoltShear {
                                      .range = "steel bolts in holes of normal clearance; packing up to 4 d/3",
                                      .source = {"EN 1993-1-8", "2005", "Table 3.4, 3.6.1(12)", Basis::published}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "Table 8.5", Basis::memory};
-            case DesignMethod::adm: return {"AISC 360", "2005", "J3.6", Basis::published};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "9.3.2.1", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1999-1-1", "2007", "Table 8.5", Basis::memory},
+                                                    Source{"AISC 360", "2005", "J3.6", Basis::published},
+                                                    Source{"AS 4100", "1998", "9.3.2.1", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Length bolt_diameter;

@@ -31,13 +31,10 @@ struct BoltStiffness {
                                      .range = "hexagon bolt with nut, full shank; bending of the head neglected",
                                      .source = {"VDI 2230 Part 1", "2003", "5.1.1", Basis::memory}};
 
-    static constexpr Source source(BoltModel model) {
-        switch (model) {
-            case BoltModel::vdi: return formula.source;
-            case BoltModel::shigley: return {"Shigley's Mechanical Engineering Design", "9th", "eq. 8-17", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of BoltModel.
+    static constexpr std::array<Source, 2> sources{
+        {formula.source, Source{"Shigley's Mechanical Engineering Design", "9th", "eq. 8-17", Basis::memory}}};
+    static constexpr const Source& source(BoltModel model) { return sources[static_cast<std::size_t>(model)]; }
 
     struct Inputs {
         Length nominal_diameter;

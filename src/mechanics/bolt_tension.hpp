@@ -17,15 +17,11 @@ struct BoltTension {
                                      .range = "nut or thread able to break the bolt; no prying in the demand unless added (see prying)",
                                      .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "Table 8.5", Basis::memory};
-            case DesignMethod::adm: return {"AISC 360", "2010", "J3.6, gross area turned into stress area", Basis::practice};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "9.3.2.2", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1999-1-1", "2007", "Table 8.5", Basis::memory},
+                                                    Source{"AISC 360", "2010", "J3.6, gross area turned into stress area", Basis::practice},
+                                                    Source{"AS 4100", "1998", "9.3.2.2", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Area stress_area;

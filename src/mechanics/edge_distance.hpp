@@ -30,15 +30,11 @@ struct EdgeDistance {
                                      .range = "normal round holes",
                                      .source = {"EN 1993-1-8", "2005", "Table 3.3", Basis::published}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "Table 8.2", Basis::memory};
-            case DesignMethod::adm: return {"Aluminum Design Manual", "2015", "J.3", Basis::memory};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "Table 9.5.2", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1999-1-1", "2007", "Table 8.2", Basis::memory},
+                                                    Source{"Aluminum Design Manual", "2015", "J.3", Basis::memory},
+                                                    Source{"AS 4100", "1998", "Table 9.5.2", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Length bolt_diameter, hole_diameter, thickness;

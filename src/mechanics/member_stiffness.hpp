@@ -127,11 +127,10 @@ struct MemberStiffness {
         .range = "through bolt, centred; load circle within 0.25 of the layers' thickness of the tube's circle",
         .source = {"VDI 2230 Part 1", "2003", "5.1.2", Basis::memory}};
 
-    static constexpr Source source(MemberModel model) {
-        if (model == MemberModel::frustum)
-            return {"Shigley's Mechanical Engineering Design, solutions", "8th", "8-23 to 8-25, p. 213-215", Basis::published};
-        return formula.source;
-    }
+    /// In the order of MemberModel.
+    static constexpr std::array<Source, 2> sources{{formula.source, Source{"Shigley's Mechanical Engineering Design, solutions", "8th",
+                                                                           "8-23 to 8-25, p. 213-215", Basis::published}}};
+    static constexpr const Source& source(MemberModel model) { return sources[static_cast<std::size_t>(model)]; }
 
     struct Inputs {
         std::vector<ClampedLayer> layers;  ///< head to nut

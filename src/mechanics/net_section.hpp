@@ -18,15 +18,11 @@ struct NetSection {
                                      .range = "pull in line with the section; every part of it connected",
                                      .source = {"EN 1993-1-1", "2005", "6.2.3", Basis::published}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993: return formula.source;
-            case DesignMethod::en_1999: return {"EN 1999-1-1", "2007", "6.2.3", Basis::memory};
-            case DesignMethod::adm: return {"Aluminum Design Manual", "2015", "D.2", Basis::memory};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "7.2", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1999-1-1", "2007", "6.2.3", Basis::memory},
+                                                    Source{"Aluminum Design Manual", "2015", "D.2", Basis::memory},
+                                                    Source{"AS 4100", "1998", "7.2", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Area gross_area, net_area;

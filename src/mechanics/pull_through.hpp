@@ -28,11 +28,10 @@ struct PullThrough {
                                      .range = "far side of the ply not supported by tube or plate; washer stiff",
                                      .source = {"EN 1993-1-8", "2005", "Table 3.4", Basis::published}};
 
-    static constexpr Source source(PullThroughEdge edge) {
-        if (edge == PullThroughEdge::washer)
-            return {"washer in place of the head in EN 1993-1-8 Table 3.4", "", "our extension", Basis::practice};
-        return formula.source;
-    }
+    /// In the order of PullThroughEdge.
+    static constexpr std::array<Source, 2> sources{
+        {formula.source, Source{"washer in place of the head in EN 1993-1-8 Table 3.4", "", "our extension", Basis::practice}}};
+    static constexpr const Source& source(PullThroughEdge edge) { return sources[static_cast<std::size_t>(edge)]; }
 
     struct Inputs {
         Length across_flats, across_corners;

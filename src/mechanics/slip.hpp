@@ -41,15 +41,11 @@ struct Slip {
                                      .range = "clamp sustained at the plane; friction from tests for the surfaces at hand",
                                      .source = {"Coulomb friction", "", "clamp times friction", Basis::practice}};
 
-    static constexpr Source source(SlipMethod method) {
-        switch (method) {
-            case SlipMethod::clamp_friction: return formula.source;
-            case SlipMethod::en_1993: return {"EN 1993-1-8", "2005", "3.9.1, 3.9.2", Basis::memory};
-            case SlipMethod::en_1999: return {"EN 1999-1-1", "2007", "8.5.9", Basis::memory};
-            case SlipMethod::as_4100: return {"AS 4100", "1998", "9.3.3", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of SlipMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, Source{"EN 1993-1-8", "2005", "3.9.1, 3.9.2", Basis::memory},
+                                                    Source{"EN 1999-1-1", "2007", "8.5.9", Basis::memory},
+                                                    Source{"AS 4100", "1998", "9.3.3", Basis::memory}}};
+    static constexpr const Source& source(SlipMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Force clamp;

@@ -19,15 +19,11 @@ struct TearOut {
         .range = "normal round holes; e_1 beyond the hole's edge",
         .source = {"Shigley's Mechanical Engineering Design", "9th edition", "Example 8-6, shear-out, with f_u/sqrt(3)", Basis::practice}};
 
-    static constexpr Source source(DesignMethod method) {
-        switch (method) {
-            case DesignMethod::en_1993:
-            case DesignMethod::en_1999: return formula.source;
-            case DesignMethod::adm: return {"Aluminum Design Manual", "2015", "J.3.6", Basis::memory};
-            case DesignMethod::as_4100: return {"AS 4100", "1998", "9.3.2.4", Basis::memory};
-        }
-        return formula.source;
-    }
+    /// In the order of DesignMethod.
+    static constexpr std::array<Source, 4> sources{{formula.source, formula.source,
+                                                    Source{"Aluminum Design Manual", "2015", "J.3.6", Basis::memory},
+                                                    Source{"AS 4100", "1998", "9.3.2.4", Basis::memory}}};
+    static constexpr const Source& source(DesignMethod method) { return sources[static_cast<std::size_t>(method)]; }
 
     struct Inputs {
         Length bolt_diameter, hole_diameter, thickness;

@@ -21,8 +21,8 @@ Json check_json(const Assessment& a, const CheckResult& result) {
     if (result.where.bolt >= 0 && o.applicable) out["bolt"] = result.where.bolt + 1;
     if (const auto part = part_name(joint, result); !part.empty()) out[result.info->scope == Scope::ply ? "ply" : "part"] = part;
     if (o.applicable) {
-        out["demand"] = json::of(o.demand);
-        out["resistance"] = json::of(o.resistance, o.demand);
+        out["demand"] = json::of(o.demand());
+        out["resistance"] = json::of(o.resistance(), o.demand());
         out["utilisation"] = o.utilisation;
         if (result.static_factor) {
             out["design_factor"] = *result.static_factor;
@@ -31,7 +31,7 @@ Json check_json(const Assessment& a, const CheckResult& result) {
         if (o.design_factor) out["load_ratio"] = *o.design_factor;
     }
     out["status"] = word_of(result.status);
-    if (o.applicable) out["source"] = json::of(o.source);
+    if (o.applicable) out["source"] = json::of(*o.source);
     if (o.note != nullptr) out["note"] = o.note;
     return out;
 }

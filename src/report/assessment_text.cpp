@@ -209,7 +209,7 @@ std::string checks_text(const Assessment& a, bool color) {
         if (color) row.replace(row.find(mark), mark.size(), colored(mark, result->status, color));
         out += row;
         const auto where = place_of(joint, *result);
-        out += wrapped(fmt::format("{} of {}{}", print(o.demand, 3), print(o.resistance, 3), where.empty() ? "" : "; " + where), indent,
+        out += wrapped(fmt::format("{} of {}{}", print(o.demand(), 3), print(o.resistance(), 3), where.empty() ? "" : "; " + where), indent,
                        indent);
     }
     return out + wrapped(
@@ -276,9 +276,9 @@ std::optional<std::string> explanation_text(const Assessment& a, const std::stri
             continue;
         }
         const auto where = place_of(joint, *result);
-        out +=
-            wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4),
-                                print(result->outcome.demand, 5), print(result->outcome.resistance, 5), where.empty() ? "" : "; " + where));
+        out += wrapped(fmt::format("{}, utilisation {} = {} / {}{}", mark_of(result->status), print_number(result->outcome.utilisation, 4),
+                                   print(result->outcome.demand(), 5), print(result->outcome.resistance(), 5),
+                                   where.empty() ? "" : "; " + where));
         if (result->outcome.design_factor)
             out += fmt::format("resistance over the load without factor: {}\n", print_number(*result->outcome.design_factor, 4));
         out += '\n';

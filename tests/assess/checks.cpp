@@ -158,11 +158,11 @@ TEST_SUITE("assess/checks") {
     }
 
     TEST_CASE("a demand below nothing is no pass") {
-        CHECK(limited(kN(-1), kN(2), {}).utilisation == hopeless);
-        CHECK(limited(kN(0), kN(0), {}).utilisation == 0);
-        CHECK(limited(kN(1), kN(0), {}).utilisation == hopeless);
-        CHECK(limited(kN(1), kN(-2), {}).utilisation == hopeless);
-        CHECK(limited(kN(1), kN(2), {}).utilisation == doctest::Approx(0.5));
+        CHECK(limited(kN(-1), kN(2), Outcome::nowhere).utilisation == hopeless);
+        CHECK(limited(kN(0), kN(0), Outcome::nowhere).utilisation == 0);
+        CHECK(limited(kN(1), kN(0), Outcome::nowhere).utilisation == hopeless);
+        CHECK(limited(kN(1), kN(-2), Outcome::nowhere).utilisation == hopeless);
+        CHECK(limited(kN(1), kN(2), Outcome::nowhere).utilisation == doctest::Approx(0.5));
     }
 
     TEST_CASE("no check is without such a pair, and none is named that does not exist") {

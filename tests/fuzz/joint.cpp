@@ -22,8 +22,8 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t siz
     const auto assessment = std::make_unique<Assessment>();
     assess(*joint, *assessment);
     for (const auto& result : assessment->checks())
-        if (result.outcome.applicable && !(std::isfinite(result.outcome.utilisation) && std::isfinite(result.outcome.demand.si()) &&
-                                           std::isfinite(result.outcome.resistance.si())))
+        if (result.outcome.applicable && !(std::isfinite(result.outcome.utilisation) && std::isfinite(result.outcome.demand().si()) &&
+                                           std::isfinite(result.outcome.resistance().si())))
             std::abort();
     if (assessment_text(*assessment, false).empty() || assessment_json(*assessment).empty()) std::abort();
     return 0;

@@ -76,8 +76,8 @@ inline std::string unsound(const Assessment& a) {
         }
         if (!std::isfinite(r.outcome.utilisation)) return where + ": utilisation is not finite";
         if (r.outcome.utilisation < 0) return fmt::format("{}: utilisation {} is negative", where, r.outcome.utilisation);
-        if (!std::isfinite(r.outcome.demand.si())) return where + ": demand is not finite";
-        if (!std::isfinite(r.outcome.resistance.si())) return where + ": resistance is not finite";
+        if (!std::isfinite(r.outcome.demand().si())) return where + ": demand is not finite";
+        if (!std::isfinite(r.outcome.resistance().si())) return where + ": resistance is not finite";
         if (r.outcome.design_factor && !(std::isfinite(*r.outcome.design_factor) && *r.outcome.design_factor >= 0))
             return where + ": design factor is not a number";
         if (r.static_factor && !(std::isfinite(*r.static_factor) && *r.static_factor >= 0))
@@ -114,8 +114,8 @@ inline std::string difference(const Assessment& a, const Assessment& b) {
         const auto id = std::string(r.info->id);
         if (r.info != q.info || r.status != q.status || r.outcome.applicable != q.outcome.applicable) return id + ": status";
         if (r.where.part != q.where.part || r.where.load_case != q.where.load_case || r.where.bolt != q.where.bolt) return id + ": place";
-        if (r.outcome.utilisation != q.outcome.utilisation || r.outcome.demand.si() != q.outcome.demand.si() ||
-            r.outcome.resistance.si() != q.outcome.resistance.si())
+        if (r.outcome.utilisation != q.outcome.utilisation || r.outcome.demand().si() != q.outcome.demand().si() ||
+            r.outcome.resistance().si() != q.outcome.resistance().si())
             return fmt::format("{}: utilisation {} and {}", id, r.outcome.utilisation, q.outcome.utilisation);
         if (r.outcome.design_factor != q.outcome.design_factor || r.static_factor != q.static_factor) return id + ": design factor";
         if (r.outcome.note != q.outcome.note) return id + ": note";
