@@ -241,13 +241,14 @@ public:
             if (std::find(keys_.begin(), keys_.end(), entry.key) != keys_.end()) continue;
             if (std::find(also.begin(), also.end(), entry.key) != also.end()) continue;
             const auto close = nearest(entry.key, std::vector<std::string>(keys_.begin(), keys_.end()));
-            context_.diagnostics.error({"key.unknown",
-                                        fmt::format("{} is not a known key", joined(shown(entry.key))),
-                                        entry.at,
-                                        close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", "))
-                                                      : fmt::format("the nearest known key is \"{}\"", close),
-                                        {},
-                                        ""});
+            context_.diagnostics.error(
+                {"key.unknown",
+                 fmt::format("{} is not a known key", joined(is_blank(entry.key) ? fmt::format("\"{}\"", entry.key) : shown(entry.key))),
+                 entry.at,
+                 close.empty() ? fmt::format("known here: {}", fmt::join(keys_, ", "))
+                               : fmt::format("the nearest known key is \"{}\"", close),
+                 {},
+                 ""});
         }
     }
 

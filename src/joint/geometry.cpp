@@ -155,22 +155,26 @@ struct Geometry {
     void bolt() {
         const auto& b = joint.bolt;
         const auto grip = joint.grip();
+        const auto does_not_fit = [&](const char* code, const std::string& message, const std::string& help) {
+            error(code, message, "bolt.length", "", {{"part", "the grip follows from the parts"}}, help);
+        };
+        const auto longer = [&] {
+            return fmt::format("at least {} is wanted: grip, nut and two pitches", print(Value(joint.least_bolt_length())));
+        };
         if (b.length < grip)
-            error("geometry.grip", fmt::format("the grip of {} is longer than the bolt of {}", print(Value(grip)), print(Value(b.length))),
-                  "bolt.length", "", {{"part", "the grip follows from the parts"}},
-                  fmt::format("at least {} is wanted: grip, nut and two pitches",
-                              print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
+            does_not_fit("geometry.grip",
+                         fmt::format("the grip of {} is longer than the bolt of {}", print(Value(grip)), print(Value(b.length))), longer());
         else if (b.length < grip + b.thread.nut_height_least)
-            error("geometry.grip",
-                  fmt::format("a bolt of {} ends inside its nut: the grip is {}", print(Value(b.length)), print(Value(grip))),
-                  "bolt.length", "", {{"part", "the grip follows from the parts"}},
-                  fmt::format("at least {} is wanted: grip, nut and two pitches",
-                              print(Value(grip + b.thread.nut_height + 2.0 * b.thread.pitch))));
+            does_not_fit("geometry.grip",
+                         fmt::format("a bolt of {} ends inside its nut: the grip is {}", print(Value(b.length)), print(Value(grip))),
+                         longer());
         else if (b.length - b.thread_length >= grip)
-            error("geometry.thread",
-                  fmt::format("the thread of a {} bolt begins {} under the head, beyond the grip of {}: the nut runs out of thread",
-                              print(Value(b.length)), print(Value(b.length - b.thread_length)), print(Value(grip))),
-                  "bolt.length", "", {{"part", "the grip follows from the parts"}});
+            does_not_fit(
+                "geometry.thread",
+                fmt::format("the thread of a {} bolt{} begins {} under the head, beyond the grip of {}: the nut runs out of thread",
+                            print(Value(b.length)), b.length_chosen ? ", the shortest standard one that reaches," : "",
+                            print(Value(b.length - b.thread_length)), print(Value(grip))),
+                "give a bolt.length between the standard ones, fully-threaded = true, or another grip");
         for (const auto& washer : {b.head_washer, b.nut_washer})
             if (washer && washer->inside_diameter < b.thread.diameter) error("geometry.washer", "a washer does not pass the bolt", "part");
     }

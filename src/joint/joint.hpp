@@ -149,6 +149,8 @@ struct Joint {
 
     /// Washer face to washer face, tube at its nominal length.
     [[nodiscard]] Length grip() const;
+    /// Grip, nut and two pitches.
+    [[nodiscard]] Length least_bolt_length() const;
     /// The section's wall at the head; nullptr without a section.
     [[nodiscard]] const Ply* near_wall() const;
     /// Where the rail's centre line lies: z = 0 is where an attached plate meets the rail's side, or the middle of the section where

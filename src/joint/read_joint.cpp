@@ -57,6 +57,8 @@ Length Joint::grip() const {
     return total;
 }
 
+Length Joint::least_bolt_length() const { return grip() + bolt.thread.nut_height + 2.0 * bolt.thread.pitch; }
+
 TextPosition place_of(const Node& root, std::string path) {
     while (!path.empty()) {
         if (const Node* node = root.locate(path); node != nullptr) return node->at;

@@ -500,7 +500,7 @@ void Resolver::loads() {
 void Resolver::bolt_length() {
     auto& bolt = joint.bolt;
     const auto& thread = bolt.thread;
-    const auto least = joint.grip() + thread.nut_height + 2.0 * thread.pitch;
+    const auto least = joint.least_bolt_length();
     if (file.bolt.length) {
         bolt.length = *file.bolt.length;
     } else {
