@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "assess/search.hpp"
 #include "tables/tables.hpp"
 
 #include <cstdio>
@@ -27,6 +28,15 @@ struct Common {
 
 struct CheckOptions : Common {
     std::optional<std::string> explain;
+    bool batch = false;
+};
+
+struct SizeOptions : Common {
+    Objective objective = Objective::mass;
+    double target = 1.0;
+    std::size_t best = 5;
+    bool quick = false;
+    unsigned threads = 0;  ///< none: as many as are worth starting
 };
 
 struct CalcOptions : Common {
@@ -45,6 +55,8 @@ struct TorqueOptions : Common {
 };
 
 int check(const CheckOptions& options);
+int check_batch(const CheckOptions& options);
+int size(const SizeOptions& options);
 int calc(const CalcOptions& options);
 int table(const TableOptions& options);
 int torque(const TorqueOptions& options);

@@ -16,13 +16,14 @@ namespace {
 
 using namespace faywright;
 
-const std::vector<std::string> command_names{"check", "calc", "table", "torque"};
+const std::vector<std::string> command_names{"check", "size", "calc", "table", "torque"};
 
 constexpr const char* examples =
     "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"
     "\n"
     "  faywright check drawbar.toml                    assess a joint file\n"
     "  faywright check drawbar.toml --explain slip     one check line by line\n"
+    "  faywright size choices.toml -o best.toml        the best of a file's choices\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
     "  faywright calc bearing --help                   one calculator's inputs\n"
     "  faywright table materials                       rows and their sources\n"
@@ -74,11 +75,34 @@ int run(int argc, char** argv) {
 
     cli::CheckOptions check;
     auto* check_command = app.add_subcommand("check", "assess a joint: every check, clamp force over life, verdict");
-    check_command->add_option("joint", check.input, "joint file, or - for standard input")->required();
+    check_command->add_option("joint", check.input, "joint file, or - for standard input");
+    check_command->add_flag("--batch", check.batch,
+                            "each line of standard input is a joint file's path or a joint as JSON; a JSON line each");
     check_command->add_option_function<std::string>(
         "--explain", [&check](const std::string& id) { check.explain = id; },
         "derive one check, or preload, stiffness, clamp or tube, line by line");
     add_common(*check_command, check);
+
+    cli::SizeOptions size;
+    auto* size_command = app.add_subcommand("size", "search a joint file's choices for the best joint that passes");
+    size_command->add_option("joint", size.input, "joint file with [choices], or - for standard input")->required();
+    size_command
+        ->add_option_function<std::string>(
+            "--objective",
+            [&size](const std::string& word) {
+                for (const auto& [objective, text] : Words<Objective>::all)
+                    if (text == word) size.objective = objective;
+            },
+            "mass, cost or parts: the least is the best (mass)")
+        ->check(CLI::IsMember({"mass", "cost", "parts"}));
+    // The ranges are told where they are broken; in the help they would stand in the program's own types.
+    const auto within = [](auto least, auto most) { return CLI::Range(least, most).description(""); };
+    size_command->add_option("--target", size.target, "greatest utilisation a check may reach (1)")->check(within(0.05, 1.0));
+    size_command->add_option("--best", size.best, "how many distinct joints are listed (5)")->check(within(1, 100));
+    size_command->add_flag("--quick", size.quick, "only the best: leave out what cannot be among them, and the reasons for the rest");
+    size_command->add_option("--threads", size.threads, "threads; absent: one a processor")->check(within(1, 256));
+    add_common(*size_command, size);
+    size_command->get_option("--output")->description("write the chosen joint file here; the report stays on standard output");
 
     cli::CalcOptions calc;
     auto* calc_command = app.add_subcommand("calc", "any one calculator: inputs with units in, answer with steps and source out");
@@ -117,7 +141,8 @@ int run(int argc, char** argv) {
         static_cast<void>(cli::print_all(stderr, "faywright --help shows the commands\n"));
         return cli::unusable;
     }
-    if (check_command->parsed()) return cli::check(check);
+    if (check_command->parsed()) return check.batch ? cli::check_batch(check) : cli::check(check);
+    if (size_command->parsed()) return cli::size(size);
     if (calc_command->parsed()) return cli::calc(calc);
     if (table_command->parsed()) return cli::table(table);
     if (torque_command->parsed()) return cli::torque(torque);

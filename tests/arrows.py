@@ -15,8 +15,8 @@ ROOMS = {
     "report": {"report", "assess", "joint", "tables", "input", "loads", "mechanics", "quantity"},
     "cli": {"report", "assess", "joint", "tables", "input", "quantity"},
 }
-# Each heavy header has one room.
-HEAVY = {"toml++": "input", "CLI": "cli", "nlohmann": "report"}
+# Each heavy header has its rooms.
+HEAVY = {"toml++": {"input"}, "CLI": {"cli"}, "nlohmann": {"input", "report"}}
 
 root = pathlib.Path(sys.argv[1])
 wrong = []
@@ -29,7 +29,7 @@ for path in sorted([*root.glob("src/**/*.[ch]pp"), *root.glob("cli/*.[ch]pp")]):
         first = found["first"]
         if first in ROOMS and first not in ROOMS[room]:
             wrong.append(f"{path}:{number}: {room} may not include {first}")
-        if first in HEAVY and HEAVY[first] != room:
-            wrong.append(f"{path}:{number}: {first} has its room in {HEAVY[first]}")
+        if first in HEAVY and room not in HEAVY[first]:
+            wrong.append(f"{path}:{number}: {first} has its room in {' and '.join(sorted(HEAVY[first]))}")
 print("\n".join(wrong) or "arrows point down")
 sys.exit(1 if wrong else 0)

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Holds the JSON of check and calc against the published schemas."""
+"""Holds the JSON of check, calc, size and of a batch against the published schemas."""
 import json
 import pathlib
 import subprocess
@@ -41,5 +41,15 @@ for arguments in (
     ["bolt-group-in-plane", 'positions=[["0 mm","0 mm"],["60 mm","80 mm"]]', "force-x=0 kN", "force-y=10 kN", "moment=0 N*m"],
 ):
     jsonschema.validate(printed("calc", *arguments), calc)
+    documents += 1
+size = schema("size-v1.json")
+for more in ([], ["--quick"], ["--objective", "parts", "--target", "0.95"], ["--target", "0.05"]):
+    answer = printed("size", "cli/demo/drawbar-choices.toml", *more)
+    jsonschema.validate(answer, size)
+    assert bool(answer["best"]) == (more != ["--target", "0.05"])
+    documents += 1
+lines = subprocess.run([program, "check", "--batch"], input=(root / "tests/cases/batch.txt").read_bytes(), capture_output=True, cwd=root)
+for line in lines.stdout.decode().splitlines():
+    jsonschema.validate(json.loads(line), schema("batch-v1.json"))
     documents += 1
 print(f"{documents} documents hold to their schema")

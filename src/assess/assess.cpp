@@ -132,6 +132,13 @@ const CheckResult* find_check(const Assessment& assessment, std::string_view id)
     return worst;
 }
 
+const CheckResult* least_static_factor(const Assessment& assessment) {
+    const CheckResult* least = nullptr;
+    for (const auto& result : assessment.checks())
+        if (result.static_factor && (least == nullptr || *result.static_factor < *least->static_factor)) least = &result;
+    return least;
+}
+
 std::vector<const CheckInfo*> all_checks() {
     std::vector<const CheckInfo*> list;
     each_check([&]<class Check>(std::type_identity<Check>) { list.push_back(&Check::info); });

@@ -46,6 +46,9 @@ void assess(const Joint& joint, Assessment& assessment);
 /// The result of a check: the worst part of it. Nothing if there is no check of that name.
 [[nodiscard]] const CheckResult* find_check(const Assessment& assessment, std::string_view id);
 
+/// The result with the least design factor on a static load; nothing where no static load reaches any check.
+[[nodiscard]] const CheckResult* least_static_factor(const Assessment& assessment);
+
 /// Every check's id and title, in the order of the list.
 [[nodiscard]] std::vector<const CheckInfo*> all_checks();
 

@@ -542,11 +542,15 @@ void work_out(const Joint& joint, State& s) {
     }
     s.tube.chosen = true;
     constexpr double reserve = 0.9;  // a stocked size used up to the last percent leaves nothing for a poor cut
+    const auto apart = joint.least_spacing();
+    const auto finds_room = [&](const Row<StockTube>& t) { return t.outside_diameter + t.outside_tolerance < apart; };
+    const auto strongest = std::find_if(tube.candidates.rbegin(), tube.candidates.rend(), finds_room);
     for (const auto& candidate : tube.candidates) {
+        if (!finds_room(candidate)) continue;
         fit_tube(s, candidate);
         // The greatest force of life is at least the greatest preload: what yields under that need not be worked out.
         const Area full = pi * candidate.wall * (candidate.outside_diameter - candidate.wall);
-        if (s.preload.greatest > reserve * full * tube.material.proof_strength && &candidate != &tube.candidates.back()) continue;
+        if (s.preload.greatest > reserve * full * tube.material.proof_strength && &candidate != &*strongest) continue;
         with_tube(s);
         if (s.tube.wall.yield_utilisation <= reserve && s.tube.wall.pressure_utilisation <= reserve &&
             s.tube.wall.buckling_utilisation <= 1.0 && stands_well(s))

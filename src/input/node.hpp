@@ -45,6 +45,9 @@ inline constexpr std::size_t largest_input = 1U << 20U;
 /// Reads one value in TOML syntax, as `calc` takes it on the command line.
 [[nodiscard]] std::optional<Node> parse_toml_value(const std::string& text, const std::string& name, Diagnostics& diagnostics);
 
+/// Reads a JSON object on one line into the same tree; every node of it has the place of the line.
+[[nodiscard]] std::optional<Node> parse_json(const std::string& text, const TextPosition& place, Diagnostics& diagnostics);
+
 /// The word for a kind of value in messages: "a string", "a number", ...
 [[nodiscard]] std::string_view kind_name(Node::Kind kind);
 

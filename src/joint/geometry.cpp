@@ -114,6 +114,12 @@ struct Geometry {
                 break;
             }
         }
+        const auto apart = joint.least_spacing();
+        if (tube.arrangement != TubeArrangement::none && !tube.stock && apart >= joint.bolt.thread.across_corners &&
+            std::all_of(tube.candidates.begin(), tube.candidates.end(),
+                        [&](const auto& t) { return t.outside_diameter + t.outside_tolerance >= apart; }))
+            error("geometry.tube", fmt::format("no stocked tube fits between bolts {} apart", print(Value(apart))), s.path + ".tube", "",
+                  {{"pattern", "the pattern is given here"}});
         if (tube.arrangement == TubeArrangement::between_walls && tube.length) {
             if (*tube.length >= s.height)
                 error("geometry.tube",

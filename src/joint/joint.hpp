@@ -166,4 +166,10 @@ struct Joint {
 [[nodiscard]] std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables,
                                               Diagnostics& diagnostics);
 
+/// The same from a tree already read. What the file leaves to a search under `choices` is passed over.
+[[nodiscard]] std::optional<Joint> read_joint(const Node& root, const Tables& tables, Diagnostics& diagnostics);
+
+/// Positions of a grid about the origin, columns along x.
+[[nodiscard]] std::vector<Position> grid_of(int rows, int columns, Length pitch_x, Length pitch_y);
+
 }  // namespace faywright

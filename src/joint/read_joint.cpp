@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "joint/choices.hpp"
 #include "joint/resolve.hpp"
 
 namespace faywright {
@@ -43,6 +44,15 @@ Length Joint::rail_axis_z() const {
     return -(section->height / 2.0 + at_head.value_or(mm(0)) + at_nut.value_or(mm(0)));
 }
 
+std::vector<Position> grid_of(int rows, int columns, Length pitch_x, Length pitch_y) {
+    std::vector<Position> positions;
+    positions.reserve(static_cast<std::size_t>(rows) * static_cast<std::size_t>(columns));
+    for (int row = 0; row < rows; ++row)
+        for (int column = 0; column < columns; ++column)
+            positions.push_back({pitch_x * (column - (columns - 1) / 2.0), pitch_y * (row - (rows - 1) / 2.0)});
+    return positions;
+}
+
 Length Joint::least_spacing() const {
     auto least = far_away;
     for (std::size_t i = 0; i < positions.size(); ++i)
@@ -69,19 +79,26 @@ TextPosition place_of(const Node& root, std::string path) {
 }
 
 std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics) {
-    const auto before = diagnostics.count();
     const auto root = parse_toml(text, file, diagnostics);
-    if (!root) return std::nullopt;
+    return root ? read_joint(*root, tables, diagnostics) : std::nullopt;
+}
+
+std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics) {
+    const auto before = diagnostics.count();
+    std::optional<Node> without;
+    if (given.find("choices") != nullptr) without.emplace(variant_of(given, {}, {}));
+    const Node& root = without ? *without : given;
     JointFile written;
     std::vector<DefaultTaken> defaults;
-    read_node(*root, Path{}, written, ReadContext{diagnostics, &defaults});
+    if (without) defaults.push_back({"choices", "left to faywright size", "passed over here"});
+    read_node(root, Path{}, written, ReadContext{diagnostics, &defaults});
     if (diagnostics.count() != before) {
-        report_names(written, *root, tables, diagnostics);
+        report_names(written, root, tables, diagnostics);
         return std::nullopt;
     }
-    auto joint = resolve(written, *root, tables, std::move(defaults), diagnostics);
+    auto joint = resolve(written, root, tables, std::move(defaults), diagnostics);
     if (!joint) return std::nullopt;
-    check_geometry(*joint, *root, diagnostics);
+    check_geometry(*joint, root, diagnostics);
     if (diagnostics.count() != before) return std::nullopt;
     return joint;
 }

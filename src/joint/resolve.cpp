@@ -183,9 +183,7 @@ void Resolver::pattern() {
         if (rows > 1 && !p.pitch_y)
             error("key.missing", "pattern.pitch-y is missing: pitch across the rail, for more than one row", "pattern");
         const auto pitch_x = p.pitch_x.value_or(mm(0)), pitch_y = p.pitch_y.value_or(mm(0));
-        for (int row = 0; row < rows; ++row)
-            for (int column = 0; column < columns; ++column)
-                joint.positions.push_back({pitch_x * (column - (columns - 1) / 2.0), pitch_y * (row - (rows - 1) / 2.0)});
+        joint.positions = grid_of(rows, columns, pitch_x, pitch_y);
     }
     if (joint.positions.size() > most_bolts)
         error("pattern.size", fmt::format("pattern has {} bolts; at most {} are accepted", joint.positions.size(), most_bolts), "pattern");
@@ -271,20 +269,17 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
         tube.stock = *row;
         return;
     }
-    const auto least_bore = joint.bolt.thread.diameter + mm(0.2), apart = joint.least_spacing();
-    const bool heads_fit = apart >= joint.bolt.thread.across_corners;  // else that is what is told
+    const auto least_bore = joint.bolt.thread.diameter + mm(0.2);
     for (const auto& row : tables.of<StockTube>().rows) {
         const auto bore = row.outside_diameter - 2.0 * row.wall;
         if (row.wall <= 2.0 * tube.chamfer + mm(0.2)) continue;
-        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1) &&
-            (!heads_fit || row.outside_diameter + row.outside_tolerance < apart))
+        if (row.material_group == group && bore >= least_bore && row.outside_diameter <= section.clear_width() - mm(1))
             tube.candidates.push_back(row);
     }
     const auto area = [](const StockTube& t) { return t.wall * (t.outside_diameter - t.wall); };
     std::stable_sort(tube.candidates.begin(), tube.candidates.end(), [&](const auto& a, const auto& b) { return area(a) < area(b); });
     if (tube.candidates.empty())
-        error("geometry.tube", fmt::format("no stocked {} tube passes the bolt and fits between the webs and beside its neighbour", group),
-              path + ".tube");
+        error("geometry.tube", fmt::format("no stocked {} tube passes the bolt and fits between the webs", group), path + ".tube");
 }
 
 void Resolver::section(const SectionFile& part, const std::string& path) {

@@ -13,6 +13,12 @@ namespace faywright {
 /// The assessment for programs; keys as in the schema in reports/.
 [[nodiscard]] std::string assessment_json(const Assessment& assessment);
 
+/// One assessment of many on one line: verdict, governing check, least design factor, torque, least clamp. `input` is what it was read
+/// from.
+[[nodiscard]] std::string assessment_line(const Assessment& assessment, const std::string& input);
+/// What could not be used, on one line.
+[[nodiscard]] std::string errors_line(const Diagnostics& diagnostics, const std::string& input);
+
 /// Topics besides the checks that can be explained.
 inline constexpr std::array<std::string_view, 5> explained_topics{"loads", "preload", "stiffness", "clamp", "tube"};
 

@@ -103,6 +103,39 @@ std::string assessment_json(const Assessment& a) {
     return json::printed(out);
 }
 
+std::string assessment_line(const Assessment& a, const std::string& input) {
+    const auto& joint = *a.state.joint;
+    const auto& governing = a.results[a.governing];
+    Json out;
+    out["input"] = input;
+    out["joint"] = joint.title;
+    out["verdict"] = a.passes ? "pass" : "fail";
+    out["governing"] = governing.info->id;
+    out["utilisation"] = governing.outcome.utilisation;
+    const auto part = part_name(joint, governing);
+    if (!part.empty()) out["part"] = part;
+    if (governing.where.load_case >= 0) out["case"] = joint.load_cases[static_cast<std::size_t>(governing.where.load_case)].name;
+    if (governing.where.bolt >= 0) out["bolt"] = governing.where.bolt + 1;
+    if (const auto* least = least_static_factor(a); least != nullptr) out["design_factor"] = *least->static_factor;
+    out["torque"] = json::of(a.state.torque);
+    out["clamp_min"] = json::of(a.state.settled_least);
+    if (a.state.tube.present) out["tube"] = a.state.tube.stock->name;
+    return json::line(out);
+}
+
+std::string errors_line(const Diagnostics& diagnostics, const std::string& input) {
+    Json out;
+    out["input"] = input;
+    out["errors"] = Json::array();
+    for (const auto& d : diagnostics.sorted())
+        out["errors"].push_back({{"code", d.code},
+                                 {"message", d.message},
+                                 {"file", d.at.file ? *d.at.file : input},
+                                 {"line", d.at.line},
+                                 {"column", d.at.column}});
+    return json::line(out);
+}
+
 std::optional<std::string> explanation_json(const Assessment& a, const std::string& word) {
     Json out;
     if (std::find(explained_topics.begin(), explained_topics.end(), word) != explained_topics.end()) {

@@ -50,13 +50,6 @@ std::vector<const CheckResult*> sorted(const Assessment& a) {
     return list;
 }
 
-const CheckResult* least_factor(const Assessment& a) {
-    const CheckResult* least = nullptr;
-    for (const auto& result : a.checks())
-        if (result.static_factor && (least == nullptr || *result.static_factor < *least->static_factor)) least = &result;
-    return least;
-}
-
 std::string line(std::string_view label, const std::string& value) {
     return wrapped(value, "  " + fitted(label, 42), std::string(44, ' '));
 }
@@ -154,7 +147,7 @@ std::string head_text(const Assessment& a, bool color) {
     out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation),
                                where.empty() ? "" : ", " + where),
                    "governing: ", "           ");
-    if (const auto* least = least_factor(a); least != nullptr)
+    if (const auto* least = least_static_factor(a); least != nullptr)
         out += wrapped(fmt::format("{} ({}, {}); service class \"{}\" asks for at least {}", ratio(*least->static_factor),
                                    name_of(joint, *least), joint.load_cases[static_cast<std::size_t>(least->static_where.load_case)].name,
                                    joint.service.name, print_number(joint.service.design_factor, 3)),

@@ -58,6 +58,8 @@ Json of(const std::vector<Step>& steps) {
     return out;
 }
 
+std::string line(const Json& json) { return json.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace) + '\n'; }
+
 std::string printed(const Json& json) { return json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + '\n'; }
 
 }  // namespace faywright::json

@@ -20,6 +20,8 @@ using Json = nlohmann::ordered_json;
 [[nodiscard]] Json of(const Source& source);
 [[nodiscard]] Json of(const std::vector<Step>& steps);
 
+/// Without any line break within, and one at the end.
+[[nodiscard]] std::string line(const Json& json);
 /// Two-space indent and a final newline; bytes that are no UTF-8 are replaced.
 [[nodiscard]] std::string printed(const Json& json);
 

@@ -3,6 +3,7 @@
 
 #include "tables/fastener_records.hpp"
 #include "tables/material_records.hpp"
+#include "tables/price_records.hpp"
 #include "tables/table.hpp"
 
 #include <filesystem>
@@ -15,7 +16,7 @@ namespace faywright {
 struct Tables {
     std::tuple<Table<Thread>, Table<StandardLength>, Table<Washer>, Table<BoltClass>, Table<Nut>, Table<Finish>, Table<Material>,
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
-               Table<LayerMaterial>>
+               Table<LayerMaterial>, Table<Price>>
         all;
 
     template <class Record>

@@ -48,6 +48,13 @@ with tempfile.TemporaryDirectory() as name:
     status('cp "$D" own.toml && "$F" check own.toml -o own.toml', 2, "is the input itself")
     status('ln -s own.toml other.toml; "$F" check own.toml -o other.toml', 2, "is the input itself")
     status('cmp "$D" own.toml', 0)
+    # A batch under GNU parallel: the same lines in the same order as in one run.
+    joints = [str(path) for path in sorted((root / "cli/demo").glob("*.toml"))] * 5
+    (folder / "list").write_text("\n".join(joints) + "\n")
+    alone = status('"$F" check --batch <list', 0).stdout
+    status("parallel --will-cite -k -j 2 --pipe -N 3 '\"$F\" check --batch' <list", 0, alone)
+    if len(alone.splitlines()) != len(joints):
+        sys.exit("a batch has not a line for each joint")
     if list(folder.glob(".faywright-*")):
         sys.exit("a half-written file was left behind")
     for line in ("check $'a\\e[2Jb\\xff'", "$'ch\\e[2J'", "check \"$D\" --explain $'\\xc2\\x9b31m'", "table $'\\u202ex'", "torque --size $'\\e[2J'"):

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include "input/toml_writer.hpp"
 #include "joint/joint_file.hpp"
 #include "joint/reading.hpp"
-#include "joint/toml_writer.hpp"
 
 #include <limits>
 #include <set>

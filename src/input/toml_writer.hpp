@@ -9,25 +9,22 @@
 #include <cmath>
 #include <string>
 
+namespace faywright {
+
 /// Writes a tree of nodes as TOML again, one field of a record a line, and tells on which line a node came to stand.
-namespace joint_tests {
-
-using faywright::Entry;
-using faywright::Node;
-
 class TomlWriter {
 public:
     /// `watched`: the node whose line is wanted, or nullptr.
-    TomlWriter(const Node& root, const Node* watched) : watched_(watched) {
+    explicit TomlWriter(const Node& root, const Node* watched = nullptr) : watched_(watched) {
         for (const auto& entry : root.entries)
             if (!is_block(entry.value)) field(entry);
         for (const auto& entry : root.entries) {
             if (!is_block(entry.value)) continue;
             if (entry.value.kind == Node::Kind::table) {
-                block("[" + key(entry.key) + "]", entry.value);
+                block(fmt::format("[{}]", key(entry.key)), entry.value);
             } else {
-                if (&entry.value == watched_) line_ = lines_ + 1;
-                for (const auto& item : entry.value.items) block("[[" + key(entry.key) + "]]", item);
+                if (&entry.value == watched_) line_ = lines_ + (lines_ > 0 ? 2 : 1);
+                for (const auto& item : entry.value.items) block(fmt::format("[[{}]]", key(entry.key)), item);
             }
         }
     }
@@ -71,20 +68,20 @@ private:
                 if (std::isnan(node.number)) return "nan";
                 if (std::isinf(node.number)) return node.number > 0 ? "inf" : "-inf";
                 if (node.number == std::floor(node.number) && std::abs(node.number) < 1e15) return fmt::format("{:.0f}", node.number);
-                auto out = fmt::format("{:.17g}", node.number);
+                auto out = fmt::format("{}", node.number);
                 return out.find_first_of(".e") == std::string::npos ? out + ".0" : out;
             }
             case Node::Kind::array: {
                 std::string out;
                 for (const auto& item : node.items) out += (out.empty() ? "" : ", ") + value(item);
-                return "[" + out + "]";
+                return fmt::format("[{}]", out);
             }
             case Node::Kind::table: {
                 std::string out;
                 for (const auto& entry : node.entries) out += (out.empty() ? "" : ", ") + key(entry.key) + " = " + value(entry.value);
-                return "{" + out + "}";
+                return fmt::format("{{{}}}", out);
             }
-            case Node::Kind::other: return "2026-11-25";
+            case Node::Kind::other: return "1970-01-01";
         }
         return "0";
     }
@@ -97,6 +94,7 @@ private:
     void field(const Entry& entry) { line(key(entry.key) + " = " + value(entry.value)); }
 
     void block(const std::string& heading, const Node& table) {
+        if (lines_ > 0) line("");
         if (&table == watched_) line_ = lines_ + 1;
         line(heading);
         for (const auto& entry : table.entries) field(entry);
@@ -107,4 +105,4 @@ private:
     int line_ = 0, lines_ = 0;
 };
 
-}  // namespace joint_tests
+}  // namespace faywright
