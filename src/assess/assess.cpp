@@ -23,11 +23,15 @@ using Checks = std::tuple<checks::BoltAssemblyStress, checks::BoltWorkingStress,
                           checks::WallFatigue, checks::RailBending, checks::RailFatigue, checks::WallPull, checks::LayerPressure,
                           checks::LayerTemperature, checks::Protrusion, checks::FreeThread>;
 
-template <class Visit>
+/// Those that a search's joints fail most often: looked at first where one failure is enough.
+using Telling = std::tuple<checks::SlipCheck, checks::BearingFacePressure, checks::FreeThread, checks::Separation,
+                           checks::BoltAssemblyStress, checks::WallFatigue, checks::TubeEndPressure, checks::ThreadStrippingCheck>;
+
+template <class List = Checks, class Visit>
 void each_check(Visit&& visit) {
     [&]<class... Check>(std::type_identity<std::tuple<Check...>>) {
         (visit(std::type_identity<Check>{}), ...);
-    }(std::type_identity<Checks>{});
+    }(std::type_identity<List>{});
 }
 
 int parts_of(const Joint& joint, Scope scope) {
@@ -85,11 +89,9 @@ CheckResult worst_of(const State& state, int part) {
     return {&info, where, Check::evaluate(state, where), status, static_factor, static_where};
 }
 
-}  // namespace
-
-void assess(const Joint& joint, Assessment& a) {
-    work_out(joint, a.state);
-    checks::work_out_constants(a.state);
+/// Every check of a joint that is worked out.
+void judge(Assessment& a) {
+    const auto& joint = *a.state.joint;
     a.count = 0;
     a.passes = a.state.tube.fits;
     each_check([&]<class Check>(std::type_identity<Check>) {
@@ -119,6 +121,43 @@ void assess(const Joint& joint, Assessment& a) {
                ClampStage{"cold", "at the coldest", c.cold_least, c.cold_greatest},
                ClampStage{"hot", "at the hottest", c.hot_least, c.hot_greatest},
                ClampStage{"end", "end of life, under the worst load", c.end_least, c.end_greatest}};
+}
+
+}  // namespace
+
+void assess(const Joint& joint, Assessment& a) {
+    work_out(joint, a.state);
+    checks::work_out_constants(a.state);
+    judge(a);
+}
+
+bool assess_within(const Joint& joint, double limit, Assessment& a) {
+    work_out(joint, a.state);
+    checks::work_out_constants(a.state);
+    bool within = a.state.tube.fits;
+    each_check<Telling>([&]<class Check>(std::type_identity<Check>) {
+        for (int part = 0; within && part < parts_of(joint, Check::info.scope); ++part) {
+            const auto result = worst_of<Check>(a.state, part);
+            within = result.status == Status::not_applicable || result.outcome.utilisation <= limit * rounding;
+        }
+    });
+    if (!within) return false;
+    judge(a);
+    return a.passes && a.results[a.governing].outcome.utilisation <= limit * rounding;
+}
+
+double least_of_any_pattern(const State& state) {
+    using Untouched = std::tuple<checks::BoltAssemblyStress, checks::NutMatch, checks::Protrusion, checks::FreeThread>;
+    double least = 0.0;
+    each_check<Untouched>([&]<class Check>(std::type_identity<Check>) { least = max(least, Check::evaluate(state, Where{}).utilisation); });
+    for (int end = 0; end < 2; ++end) {
+        // Pressure is in proportion to the force, and the preload is part of it in any pattern.
+        const Where where{end, 0, 0};
+        const auto outcome = checks::BearingFacePressure::evaluate(state, where);
+        if (outcome.applicable)
+            least = max(least, outcome.utilisation * static_cast<double>(state.preload.greatest / checks::greatest_in(state, where)));
+    }
+    return least;
 }
 
 const CheckResult* find_check(const Assessment& assessment, std::string_view id) {

@@ -43,6 +43,13 @@ struct Assessment {
 /// Runs every check. The joint must outlive the assessment, which points into it.
 void assess(const Joint& joint, Assessment& assessment);
 
+/// Whether a joint passes with no check above `limit`; only then is the assessment whole. Tells sooner what fails.
+[[nodiscard]] bool assess_within(const Joint& joint, double limit, Assessment& assessment);
+
+/// A utilisation that no other pattern of the same bolts and parts gets below, from the checks the pattern does not touch and the
+/// pressure under head and nut of the preload alone.
+[[nodiscard]] double least_of_any_pattern(const State& state);
+
 /// The result of a check: the worst part of it. Nothing if there is no check of that name.
 [[nodiscard]] const CheckResult* find_check(const Assessment& assessment, std::string_view id);
 

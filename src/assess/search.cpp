@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "assess/search.hpp"
 
+#include "assess/checks_joint.hpp"
 #include "joint/resolve.hpp"
 #include "quantity/text.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <memory>
-#include <mutex>
 #include <set>
 #include <tuple>
 
@@ -204,32 +205,63 @@ struct Block {
         return least;
     }
 
+    void come_in(const Joint& joint, std::size_t outer, std::size_t index) const {
+        const auto& assessment = *found.assessment;
+        const auto& governing = assessment.results[assessment.governing];
+        const auto& tube = assessment.state.tube;
+        const TubeCut cut{tube.present ? tube.stock : nullptr, tube.length};
+        const auto bill = bill_of(joint, cut);
+        const Candidate candidate{index, objective_of(joint, cut, bill), bill, governing.outcome.utilisation, governing.info};
+        found.ranking.add({outer, joint.positions.size()}, candidate);
+        if (!task.quick) found.front.add(candidate);
+    }
+
     void look_at(const Joint& joint, std::size_t outer, std::size_t index, const std::vector<std::size_t>& options) const {
         auto& assessment = *found.assessment;
         assess(joint, assessment);
         const auto& governing = assessment.results[assessment.governing];
-        const double utilisation = governing.outcome.utilisation;
         Tally one;
         one.variants = 1;
-        if (assessment.passes && utilisation <= task.target * rounding) {
+        if (assessment.passes && governing.outcome.utilisation <= task.target * rounding) {
             one.passed = 1;
-            const auto& state = assessment.state;
-            const TubeCut tube{state.tube.present ? state.tube.stock : nullptr, state.tube.length};
-            const auto bill = bill_of(joint, tube);
-            const Candidate candidate{index, objective_of(joint, tube, bill), bill, utilisation, governing.info};
-            found.ranking.add({outer, joint.positions.size()}, candidate);
-            if (task.quick) {
-                const double own = found.ranking.threshold();
-                for (double held = threshold; own < held && !threshold.compare_exchange_weak(held, own);) {
-                }
-            } else {
-                found.front.add(candidate);
-            }
+            come_in(joint, outer, index);
         } else {
             one.failed = 1;
             one.failed_by[number_of(governing.info)] = 1;
         }
-        if (!task.quick) count(options, one);
+        count(options, one);
+    }
+
+    /// The same where only the best are wanted.
+    void look_at_quickly(const Joint& joint, std::size_t outer, std::size_t index) const {
+        if (!assess_within(joint, task.target, *found.assessment)) return;
+        come_in(joint, outer, index);
+        const double own = found.ranking.threshold();
+        for (double held = threshold; own < held && !threshold.compare_exchange_weak(held, own);) {
+        }
+    }
+
+    /// Whether the joint must slip whatever else it does: the shear of a bolt against the friction of the least preload less its creep, of
+    /// which life only takes away. `state` is that of another pattern of the same bolts and parts.
+    [[nodiscard]] bool must_slip(const Joint& joint, const State& state) const {
+        double least_friction = std::numeric_limits<double>::infinity();
+        for (const auto& plane : joint.planes)
+            if (checks::SlipCheck::barred(state, plane) == nullptr) least_friction = std::min(least_friction, plane.slip_factor);
+        if (least_friction == std::numeric_limits<double>::infinity()) return false;
+        const Force held = task.target * least_friction * state.preload.least * ((1.0 - state.coating_creep) * (1.0 - state.layer_creep));
+        const auto pattern = inertia_of(joint.positions);
+        std::array<PlaneForce, most_bolts> shear;
+        const auto forces = std::span(shear).first(joint.positions.size());
+        for (std::size_t i = 0; i < joint.load_cases.size(); ++i) {
+            const auto& l = joint.load_cases[i];
+            const auto turning = pattern.is_point() ? Nm(0) : l.turning_about(pattern.centroid);
+            static_cast<void>(in_plane_bolt_forces(joint.positions, pattern, {l.force_x, l.force_y}, turning, forces));
+            const double share = state.factor_of(static_cast<int>(i)) / static_cast<double>(joint.planes.size());
+            // A little more than rounding may make of it.
+            for (const auto& force : forces)
+                if (share * magnitude(force) > held * 1.000001) return true;
+        }
+        return false;
     }
 
     void run(std::size_t outer, std::size_t first, std::size_t last) const {
@@ -237,6 +269,8 @@ struct Block {
         const auto variant = variant_of(task.root, task.choices, options);
         Diagnostics diagnostics;
         auto joint = resolved(variant, diagnostics);
+        std::array<std::optional<double>, most_bolts + 1> bounds;
+        bool has_state = false;
         for (std::size_t inner = first; inner < last; ++inner) {
             const auto index = outer * split.inners + inner;
             ++found.seen;
@@ -249,17 +283,30 @@ struct Block {
                 const auto& p = patterns.files[inner];
                 joint->positions = grid_of(p.rows.value_or(1), p.columns.value_or(1), p.pitch_x.value_or(mm(0)), p.pitch_y.value_or(mm(0)));
             }
-            // What cannot come in need not be assessed; what equals the last may still come in by its reserve.
-            if (task.quick && at_best(*joint) > threshold) continue;
+            const auto bolts = joint->positions.size();
+            if (task.quick && bolts <= most_bolts) {
+                // What cannot come in need not be assessed; what equals the last may still come in by its reserve.
+                if (!bounds[bolts]) bounds[bolts] = at_best(*joint);
+                if (*bounds[bolts] > threshold || (has_state && must_slip(*joint, found.assessment->state))) continue;
+            }
             Diagnostics fault;
-            if (joint->positions.size() > most_bolts)
+            if (bolts > most_bolts)
                 fault.error({"pattern.size", "too many bolts", variant.at, "", {}, ""});
             else
                 check_geometry(*joint, variant, fault);
-            if (!fault.any())
+            if (fault.any()) {
+                if (!task.quick) refuse(index, options, fault);
+            } else if (task.quick) {
+                look_at_quickly(*joint, outer, index);
+                // A little more than rounding may make of it.
+                if (!has_state && least_of_any_pattern(found.assessment->state) > task.target * 1.000001) {
+                    found.seen += last - inner - 1;
+                    return;
+                }
+                has_state = true;
+            } else {
                 look_at(*joint, outer, index, options);
-            else if (!task.quick)
-                refuse(index, options, fault);
+            }
         }
     }
 

@@ -9,7 +9,7 @@ if ((${#missing[@]})); then apt-get update -qq && apt-get install -y -qq --no-in
 cmake --preset bench >/dev/null
 cmake --build --preset bench
 build=build/bench
-for name in units assess; do
+for name in units assess search; do
   "$build/tests/bench/bench_$name" --benchmark_repetitions=5 --benchmark_report_aggregates_only=true \
     --benchmark_out_format=json --benchmark_out="$build/$name.json" >/dev/null
 done
@@ -22,4 +22,9 @@ jq -rn --argjson u "$(median units with_units cpu_time)" --argjson b "$(median u
 jq -rn --argjson n "$(median assess same_section items_per_second)" '"assessments a second, same section      \($n | round)   (wanted: 100000)"'
 jq -rn --argjson n "$(median assess new_section items_per_second)" '"assessments a second, a new section each \($n | round)"'
 jq -rn --argjson n "$(median assess same_section allocations)" '"allocations in an assessment            \($n)   (wanted: 0)"'
+jq -rn --argjson n "$(median search every_one/real_time items_per_second)" '"variants a second, every one            \($n | round)"'
+jq -rn --argjson q "$(median search quick/real_time items_per_second)" --argjson n "$(median search every_one/real_time items_per_second)" \
+  '"quick search over every one            \($q / $n * 10 | round / 10)   (wanted: 10)"'
+jq -rn --argjson t "$(median search every_one_on_two/real_time items_per_second)" --argjson n "$(median search every_one/real_time items_per_second)" \
+  '"two threads over one                   \($t / $n * 100 | round / 100)   (wanted: 1.9)"'
 jq -r '"check of the demo over --version        \(.results[1].median / .results[0].median * 100 | round / 100)   (wanted: at most 3)"' "$build/start.json"
