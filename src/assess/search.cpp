@@ -57,15 +57,36 @@ PatternFile pattern_of(const Node& variant) {
     return pattern;
 }
 
-/// Every inner pattern's numbers, read once.
+/// The options of the inner choices as numbers, read once.
 struct Patterns {
-    std::vector<PatternFile> files;
+    struct Inner {
+        std::size_t choice;
+        std::string path;
+        std::vector<PatternFile> options;
+    };
+    std::vector<Inner> inner;
 
     Patterns(const SearchTask& task, const Split& split) {
-        for (std::size_t inner = 0; inner < split.inners; ++inner) {
-            if (split.inner.empty()) break;
-            files.push_back(pattern_of(variant_of(task.root, task.choices, options_at(split, task.choices, 0, inner))));
+        for (const auto i : split.inner) {
+            const auto& choice = task.choices[i];
+            Inner one{i, choice.paths.front(), {}};
+            std::vector<std::size_t> options(task.choices.size(), 0);
+            for (options[i] = 0; options[i] < choice.options.size(); ++options[i])
+                one.options.push_back(pattern_of(variant_of(task.root, task.choices, options)));
+            inner.push_back(std::move(one));
         }
+    }
+
+    /// The grid of these options, where `base` stands for what no choice is about.
+    [[nodiscard]] std::vector<Position> grid(PatternFile base, const std::vector<std::size_t>& options) const {
+        for (const auto& one : inner) {
+            const auto& from = one.options[options[one.choice]];
+            if (one.path == "pattern.rows") base.rows = from.rows;
+            if (one.path == "pattern.columns") base.columns = from.columns;
+            if (one.path == "pattern.pitch-x") base.pitch_x = from.pitch_x;
+            if (one.path == "pattern.pitch-y") base.pitch_y = from.pitch_y;
+        }
+        return grid_of(base.rows.value_or(1), base.columns.value_or(1), base.pitch_x.value_or(mm(0)), base.pitch_y.value_or(mm(0)));
     }
 };
 
@@ -269,6 +290,7 @@ struct Block {
         const auto variant = variant_of(task.root, task.choices, options);
         Diagnostics diagnostics;
         auto joint = resolved(variant, diagnostics);
+        const auto base = pattern_of(variant);
         std::array<std::optional<double>, most_bolts + 1> bounds;
         bool has_state = false;
         for (std::size_t inner = first; inner < last; ++inner) {
@@ -279,10 +301,7 @@ struct Block {
                 if (!task.quick) refuse(index, options, diagnostics);
                 continue;
             }
-            if (!split.inner.empty()) {
-                const auto& p = patterns.files[inner];
-                joint->positions = grid_of(p.rows.value_or(1), p.columns.value_or(1), p.pitch_x.value_or(mm(0)), p.pitch_y.value_or(mm(0)));
-            }
+            if (!split.inner.empty()) joint->positions = patterns.grid(base, options);
             const auto bolts = joint->positions.size();
             if (task.quick && bolts <= most_bolts) {
                 // What cannot come in need not be assessed; what equals the last may still come in by its reserve.

@@ -2,9 +2,13 @@
 """What becomes of the output: full and closed streams, links, pipes, the joint file itself. A silent loss must not read as a pass."""
 import os
 import pathlib
+import pty
+import select
+import signal
 import subprocess
 import sys
 import tempfile
+import time
 
 program, root = sys.argv[1], pathlib.Path(sys.argv[2])
 demo = str(root / "cli/demo/drawbar.toml")
@@ -55,6 +59,28 @@ with tempfile.TemporaryDirectory() as name:
     status("parallel --will-cite -k -j 2 --pipe -N 3 '\"$F\" check --batch' <list", 0, alone)
     if len(alone.splitlines()) != len(joints):
         sys.exit("a batch has not a line for each joint")
+    # A search far too long to wait for: Ctrl-C gives what it has, the bar stands on a terminal only.
+    wide = pathlib.Path(demo).with_name("drawbar-choices.toml").read_text().replace('step = "20 mm"', 'step = "0.001 mm"').replace('to = "260 mm"', 'to = "60.9 mm"')
+    wide = wide.replace("[choices]", '[choices]\n"life" = {from = "1 years", to = "50 years", step = "1 years"}\n"pattern.pitch-y" = {from = "40 mm", to = "41 mm", step = "0.01 mm"}')
+    (folder / "wide.toml").write_text(wide)
+    run = subprocess.Popen([program, "size", "wide.toml"], cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+    time.sleep(1.5)
+    run.send_signal(signal.SIGINT)
+    told, complained = run.communicate(timeout=60)
+    if run.returncode not in (0, 1) or "INCOMPLETE: ended early after" not in told or complained:
+        sys.exit(f"Ctrl-C: status {run.returncode}\n{told[:400]}\n{complained[:400]}")
+    ours, theirs = pty.openpty()
+    run = subprocess.Popen([program, "size", "wide.toml", "--quick"], cwd=folder, stdout=subprocess.PIPE, stderr=theirs, text=True)
+    drawn = b""
+    while b"searching" not in drawn or b"%" not in drawn:
+        if not select.select([ours], [], [], 60)[0]:
+            sys.exit("no bar on a terminal")
+        drawn += os.read(ours, 4096)
+    run.send_signal(signal.SIGINT)
+    told = run.communicate(timeout=60)[0]
+    if run.returncode not in (0, 1) or "INCOMPLETE" not in told or "searching" in told:
+        sys.exit(f"Ctrl-C on a terminal: status {run.returncode}\n{told[:400]}")
+    checked += 2
     if list(folder.glob(".faywright-*")):
         sys.exit("a half-written file was left behind")
     for line in ("check $'a\\e[2Jb\\xff'", "$'ch\\e[2J'", "check \"$D\" --explain $'\\xc2\\x9b31m'", "table $'\\u202ex'", "torque --size $'\\e[2J'"):
