@@ -283,9 +283,9 @@ TEST_SUITE("assess/search") {
             {"\"pattern.pitch-x\" = {from = \"x\", to = \"80 mm\", step = \"1 mm\"}", "choices.range"},
             {"\"pattern.pitch-x\" = {from = nan, to = 2, step = 1}", "choices.range"},
         };
-        for (const auto& [choices, wanted] : bad) {
-            INFO(std::string(choices));
-            CHECK(errors_of(choices) == std::string(wanted));
+        for (const auto& each : bad) {
+            INFO(std::string(each.first));
+            CHECK(errors_of(each.first) == std::string(each.second));
         }
     }
 
