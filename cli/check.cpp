@@ -15,7 +15,16 @@ int check(const CheckOptions& options) {
     std::string name;
     const auto text = read_input(options.input, name, diagnostics);
     if (!text) return refuse(diagnostics);
-    const auto joint = read_joint(*text, name, tables, diagnostics);
+    // Paths in a joint file start from its folder; standard input has none.
+    const auto beside = [&](const std::string& path) -> std::optional<NamedText> {
+        NamedText file;
+        Diagnostics unreadable;
+        auto read = read_input((std::filesystem::path(options.input).parent_path() / path).string(), file.name, unreadable);
+        if (!read) return std::nullopt;
+        file.text = std::move(*read);
+        return file;
+    };
+    const auto joint = read_joint(*text, name, tables, diagnostics, options.input == "-" ? FileReader{} : FileReader(beside));
     if (!joint) return refuse(diagnostics);
     const auto assessment = std::make_unique<Assessment>();
     assess(*joint, *assessment);

@@ -29,6 +29,8 @@ struct CheckOptions : Common {
     std::optional<std::string> explain;
 };
 
+struct LoadsOptions : Common {};
+
 struct CalcOptions : Common {
     std::string name;
     std::vector<std::string> inputs;
@@ -45,6 +47,7 @@ struct TorqueOptions : Common {
 };
 
 int check(const CheckOptions& options);
+int loads(const LoadsOptions& options);
 int calc(const CalcOptions& options);
 int table(const TableOptions& options);
 int torque(const TorqueOptions& options);

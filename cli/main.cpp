@@ -16,13 +16,14 @@ namespace {
 
 using namespace faywright;
 
-const std::vector<std::string> command_names{"check", "calc", "table", "torque"};
+const std::vector<std::string> command_names{"check", "loads", "calc", "table", "torque"};
 
 constexpr const char* examples =
     "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"
     "\n"
     "  faywright check drawbar.toml                    assess a joint file\n"
     "  faywright check drawbar.toml --explain slip     one check line by line\n"
+    "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
     "  faywright calc bearing --help                   one calculator's inputs\n"
     "  faywright table materials                       rows and their sources\n"
@@ -80,6 +81,11 @@ int run(int argc, char** argv) {
         "derive one check, or preload, stiffness, clamp or tube, line by line");
     add_common(*check_command, check);
 
+    cli::LoadsOptions loads;
+    auto* loads_command = app.add_subcommand("loads", "a trailer's masses and dimensions to load cases of its joints");
+    loads_command->add_option("trailer", loads.input, "trailer file, or - for standard input")->required();
+    add_common(*loads_command, loads);
+
     cli::CalcOptions calc;
     auto* calc_command = app.add_subcommand("calc", "any one calculator: inputs with units in, answer with steps and source out");
     calc_command->set_help_flag();
@@ -118,6 +124,7 @@ int run(int argc, char** argv) {
         return cli::unusable;
     }
     if (check_command->parsed()) return cli::check(check);
+    if (loads_command->parsed()) return cli::loads(loads);
     if (calc_command->parsed()) return cli::calc(calc);
     if (table_command->parsed()) return cli::table(table);
     if (torque_command->parsed()) return cli::torque(torque);

@@ -4,6 +4,7 @@
 #include "joint/joint_file.hpp"
 #include "tables/tables.hpp"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -162,8 +163,16 @@ struct Joint {
     [[nodiscard]] std::pair<Length, Length> ends_along_x() const;
 };
 
-/// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came.
+/// Another file that a joint file names: how messages call it, and its text.
+struct NamedText {
+    std::string name, text;
+};
+/// Reads the file at a path written in the joint file; nothing where it cannot be read. The caller knows from where paths start.
+using FileReader = std::function<std::optional<NamedText>(const std::string& path)>;
+
+/// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came. Without `read_file` a joint
+/// that names a trailer file is refused.
 [[nodiscard]] std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables,
-                                              Diagnostics& diagnostics);
+                                              Diagnostics& diagnostics, const FileReader& read_file = {});
 
 }  // namespace faywright

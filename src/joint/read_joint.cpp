@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "joint/resolve.hpp"
+#include "joint/trailer.hpp"
 
 namespace faywright {
 
@@ -68,7 +69,68 @@ TextPosition place_of(const Node& root, std::string path) {
     return root.at;
 }
 
-std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics) {
+std::optional<std::size_t> take_loads(JointFile& file, const Node& root, const Tables& tables, const FileReader& read_file,
+                                      std::vector<DefaultTaken>& defaults, Diagnostics& diagnostics) {
+    const auto error = [&](const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
+                           const std::string& help = "") {
+        diagnostics.error({code, message, place_of(root, path), label, {}, help});
+        return std::nullopt;
+    };
+    if (!file.loads) {
+        if (!file.loads_joint) return 0;
+        return error("loads.none", "loads-joint names a joint, but loads names no trailer file", "loads-joint");
+    }
+    if (!read_file)
+        return error("loads.unreadable", fmt::format("loads is \"{}\", but here no other file can be read", shown(*file.loads)), "loads",
+                     "", "give the joint as a file, not on standard input, or copy what faywright loads prints");
+    const auto text = read_file(*file.loads);
+    if (!text)
+        return error("loads.unreadable", fmt::format("loads is \"{}\", which cannot be read", shown(*file.loads)), "loads", "",
+                     "the path starts from this file's folder");
+    const auto trailer = read_trailer(text->text, text->name, tables, diagnostics);
+    if (!trailer) return std::nullopt;
+    std::vector<std::string> names;
+    for (const auto& joint : trailer->joints) names.push_back(joint.name);
+    const JointLoads* joint = nullptr;
+    if (file.loads_joint) {
+        joint = trailer->find(*file.loads_joint);
+        if (joint == nullptr) {
+            const auto close = nearest(*file.loads_joint, names);
+            return error(
+                "name.unknown",
+                fmt::format("loads-joint is \"{}\", which \"{}\" does not have", shown(*file.loads_joint), shown(*file.loads)),
+                "loads-joint",
+                close.empty() ? fmt::format("it has \"{}\"", fmt::join(names, "\", \"")) : fmt::format("the nearest is \"{}\"", close));
+        }
+    } else {
+        if (names.size() > 1)
+            return error("key.missing", fmt::format("loads-joint is missing: \"{}\" has several joints", shown(*file.loads)), "loads",
+                         fmt::format("one of \"{}\"", fmt::join(names, "\", \"")));
+        joint = &trailer->joints.front();
+    }
+    if (file.service_class != trailer->road.name) {
+        diagnostics.error(
+            {"loads.road",
+             fmt::format("service-class is \"{}\", but the trailer runs on \"{}\"", shown(file.service_class), trailer->road.name),
+             place_of(root, "service-class"),
+             "",
+             {{trailer->road_at, "its road"}},
+             "one design factor acts on the static loads: make the two the same"});
+        return std::nullopt;
+    }
+    std::vector<LoadCaseFile> cases;
+    for (const auto& each : joint->cases) cases.push_back(each.load_case);
+    const auto count = cases.size();
+    cases.insert(cases.end(), std::make_move_iterator(file.load_cases.begin()), std::make_move_iterator(file.load_cases.end()));
+    file.load_cases = std::move(cases);
+    defaults.push_back({"loads", fmt::format("load cases from joint \"{}\" of {}", joint->name, trailer->title), fmt::format("{}", count)});
+    for (const auto& taken : trailer->defaults)
+        defaults.push_back({fmt::format("{}: {}", *file.loads, taken.path), taken.meaning, taken.value});
+    return count;
+}
+
+std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics,
+                                const FileReader& read_file) {
     const auto before = diagnostics.count();
     const auto root = parse_toml(text, file, diagnostics);
     if (!root) return std::nullopt;
@@ -79,7 +141,12 @@ std::optional<Joint> read_joint(const std::string& text, const std::string& file
         report_names(written, *root, tables, diagnostics);
         return std::nullopt;
     }
-    auto joint = resolve(written, *root, tables, std::move(defaults), diagnostics);
+    const auto foreign = take_loads(written, *root, tables, read_file, defaults, diagnostics);
+    if (!foreign) {
+        report_names(written, *root, tables, diagnostics);
+        return std::nullopt;
+    }
+    auto joint = resolve(written, *root, tables, std::move(defaults), *foreign, diagnostics);
     if (!joint) return std::nullopt;
     check_geometry(*joint, *root, diagnostics);
     if (diagnostics.count() != before) return std::nullopt;

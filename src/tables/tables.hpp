@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tables/fastener_records.hpp"
+#include "tables/load_records.hpp"
 #include "tables/material_records.hpp"
 #include "tables/table.hpp"
 
@@ -15,7 +16,7 @@ namespace faywright {
 struct Tables {
     std::tuple<Table<Thread>, Table<StandardLength>, Table<Washer>, Table<BoltClass>, Table<Nut>, Table<Finish>, Table<Material>,
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
-               Table<LayerMaterial>>
+               Table<LayerMaterial>, Table<LoadRule>>
         all;
 
     template <class Record>
