@@ -147,6 +147,8 @@ struct Joint {
 
     /// What was assumed because the file did not say, for the output.
     std::vector<DefaultTaken> defaults;
+    /// Of the trailer file, where one gives the loads: what is unusual there, and the shop's own rules it used.
+    std::vector<std::string> load_warnings, own_load_rules;
 
     /// Washer face to washer face, tube at its nominal length.
     [[nodiscard]] Length grip() const;

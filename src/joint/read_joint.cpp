@@ -69,15 +69,15 @@ TextPosition place_of(const Node& root, std::string path) {
     return root.at;
 }
 
-std::optional<std::size_t> take_loads(JointFile& file, const Node& root, const Tables& tables, const FileReader& read_file,
-                                      std::vector<DefaultTaken>& defaults, Diagnostics& diagnostics) {
+std::optional<TakenLoads> take_loads(JointFile& file, const Node& root, const Tables& tables, const FileReader& read_file,
+                                     std::vector<DefaultTaken>& defaults, Diagnostics& diagnostics) {
     const auto error = [&](const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
                            const std::string& help = "") {
         diagnostics.error({code, message, place_of(root, path), label, {}, help});
         return std::nullopt;
     };
     if (!file.loads) {
-        if (!file.loads_joint) return 0;
+        if (!file.loads_joint) return TakenLoads{};
         return error("loads.none", "loads-joint names a joint, but loads names no trailer file", "loads-joint");
     }
     if (!read_file)
@@ -126,8 +126,28 @@ std::optional<std::size_t> take_loads(JointFile& file, const Node& root, const T
     defaults.push_back({"loads", fmt::format("load cases from joint \"{}\" of {}", joint->name, trailer->title), fmt::format("{}", count)});
     for (const auto& taken : trailer->defaults)
         defaults.push_back({fmt::format("{}: {}", *file.loads, taken.path), taken.meaning, taken.value});
-    return count;
+    return TakenLoads{count, trailer->warnings, trailer->own_rules, joint->lap};
 }
+
+namespace {
+
+/// The trailer file shares a side load by where it puts the groups: they should be where the bolts are.
+void compare_groups(const Lap& lap, Joint& joint) {
+    auto ahead = mm(0), behind = mm(0);
+    int bolts_ahead = 0, bolts_behind = 0;
+    for (const auto& p : joint.positions) {
+        (p.x > mm(0) ? ahead : behind) += p.x;
+        ++(p.x > mm(0) ? bolts_ahead : bolts_behind);
+    }
+    if (bolts_ahead > 0) ahead /= static_cast<double>(bolts_ahead);
+    if (bolts_behind > 0) behind /= static_cast<double>(bolts_behind);
+    if (bolts_ahead > 0 && bolts_behind > 0 && abs(ahead - lap.front) <= mm(20) && abs(behind + lap.rear) <= mm(20)) return;
+    joint.load_warnings.push_back(fmt::format(
+        "the trailer file puts the lap's groups {} before and {} behind the joint's origin; the bolts' means are at x = {} and {}",
+        print(Value(lap.front)), print(Value(lap.rear)), print(Value(ahead)), print(Value(behind))));
+}
+
+}  // namespace
 
 std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics,
                                 const FileReader& read_file) {
@@ -141,13 +161,16 @@ std::optional<Joint> read_joint(const std::string& text, const std::string& file
         report_names(written, *root, tables, diagnostics);
         return std::nullopt;
     }
-    const auto foreign = take_loads(written, *root, tables, read_file, defaults, diagnostics);
-    if (!foreign) {
+    auto taken = take_loads(written, *root, tables, read_file, defaults, diagnostics);
+    if (!taken) {
         report_names(written, *root, tables, diagnostics);
         return std::nullopt;
     }
-    auto joint = resolve(written, *root, tables, std::move(defaults), *foreign, diagnostics);
+    auto joint = resolve(written, *root, tables, std::move(defaults), taken->count, diagnostics);
     if (!joint) return std::nullopt;
+    joint->load_warnings = std::move(taken->warnings);
+    joint->own_load_rules = std::move(taken->own_rules);
+    if (taken->lap) compare_groups(*taken->lap, *joint);
     check_geometry(*joint, *root, diagnostics);
     if (diagnostics.count() != before) return std::nullopt;
     return joint;

@@ -4,6 +4,7 @@
 #include "loads/hanger.hpp"
 #include "loads/kerb.hpp"
 
+#include <array>
 #include <map>
 
 namespace faywright {
@@ -94,8 +95,8 @@ void TrailerResolver::state(const std::string& name, const std::string& path, co
 }
 
 void TrailerResolver::states() {
-    if (file.variants.size() + 1 > most_variants)
-        error("trailer.variants", fmt::format("{} variants; at most {} are accepted", file.variants.size(), most_variants - 1), "variant");
+    if (file.variants.size() + 1 > most_states)
+        error("trailer.variants", fmt::format("{} variants; at most {} are accepted", file.variants.size(), most_states - 1), "variant");
     state(file.state, "", {});
     std::map<std::string, std::size_t> seen;
     for (std::size_t i = 0; i < file.variants.size(); ++i) {
@@ -241,6 +242,10 @@ void TrailerResolver::coupling(const TrailerState& state, const Row<LoadRule>& r
 void TrailerResolver::coupling() {
     for (const auto& rule : tables.of<LoadRule>().rows) {
         if (rule.road && *rule.road != out.road.name) continue;
+        if (rule.at.file)
+            out.own_rules.push_back(fmt::format("{}: {} {}({}), {}", rule.name, rule.source.document,
+                                                rule.source.place.empty() ? "" : rule.source.place + " ", word(rule.source.basis),
+                                                *rule.at.file));
         for (const auto& state : out.states) coupling(state, rule);
     }
 }
@@ -272,15 +277,40 @@ JointCase joint_case(const std::string& name, const std::string& state, const Ro
     return out;
 }
 
-/// All of one sign and none smaller: force and moment about the joint's origin.
+/// Force and moment about the joint's origin.
+struct SixComponents {
+    std::array<Force, 3> force;
+    std::array<Moment, 3> moment;
+};
+SixComponents about_origin(const LoadCaseFile& c) {
+    const auto arm = moment_of({c.at.x, c.at.y, c.at.z}, {c.force.x, c.force.y, c.force.z});
+    return {{c.force.x, c.force.y, c.force.z}, {c.moment.x + arm.x, c.moment.y + arm.y, c.moment.z + arm.z}};
+}
+
+/// Whether no check can be worse under `b` than under `a`: `a` is a multiple of `b`, or of the same sign and no smaller in every component
+/// and does not press the parts together more, for that relieves.
 bool covers(const LoadCaseFile& a, const LoadCaseFile& b) {
-    const auto about_origin = [](const LoadCaseFile& c) {
-        return Moment3{c.moment.x, c.moment.y, c.moment.z} + moment_of({c.at.x, c.at.y, c.at.z}, {c.force.x, c.force.y, c.force.z});
+    const auto one = about_origin(a), other = about_origin(b);
+    bool larger = true, multiple = true;
+    std::optional<double> ratio;
+    const auto compare = [&](auto mine, auto theirs, auto whole) {
+        const auto zero = decltype(mine){};
+        if (abs(mine) < abs(theirs) || (mine < zero && theirs > zero) || (mine > zero && theirs < zero)) larger = false;
+        if (abs(theirs) <= 1e-9 * whole) {
+            if (abs(mine) > 1e-9 * whole) multiple = false;
+        } else {
+            const auto here = double(mine / theirs);
+            if (!ratio) ratio = here;
+            if (abs(here - *ratio) > 1e-9 * *ratio) multiple = false;
+        }
     };
-    const auto larger = [](auto one, auto other) { return one * other >= 0.0 * one * other && abs(one) >= abs(other); };
-    const auto m = about_origin(a), n = about_origin(b);
-    return larger(a.force.x, b.force.x) && larger(a.force.y, b.force.y) && larger(a.force.z, b.force.z) && larger(m.x, n.x) &&
-           larger(m.y, n.y) && larger(m.z, n.z);
+    const auto whole_force = max(abs(one.force[0]) + abs(one.force[1]) + abs(one.force[2]), newton(1e-6));
+    const auto whole_moment = max(abs(one.moment[0]) + abs(one.moment[1]) + abs(one.moment[2]), Nm(1e-6));
+    for (std::size_t i = 0; i < 3; ++i) {
+        compare(one.force[i], other.force[i], whole_force);
+        compare(one.moment[i], other.moment[i], whole_moment);
+    }
+    return larger && (multiple || one.force[2] >= other.force[2]);
 }
 
 /// Keeps of each case the states that no other state covers, and names the state where there are several.
@@ -321,6 +351,7 @@ void TrailerResolver::joints() {
             const Lap lap{fields->middle, fields->front, fields->rear, fields->height, fields->legs_apart};
             const auto h_c = file.coupling_height;
             const Point at{lap.middle, mm(0), lap.height - h_c};
+            if (whole != nullptr) joint.lap = lap;
             joint.share = fmt::format(
                 "the left leg: {} of what is vertical, half of push and pull; a side load is shared by the four groups of both legs as one "
                 "elastic pattern, its tilt is a couple of the legs; the right leg is the mirror image",

@@ -10,7 +10,7 @@
 /// A trailer with its names resolved, its free bodies, and the load cases of its joints.
 namespace faywright {
 
-inline constexpr std::size_t most_variants = 8;
+inline constexpr std::size_t most_states = 6;
 
 /// One loading state of the trailer.
 struct TrailerState {
@@ -48,6 +48,7 @@ struct JointCase {
 /// The loads of one joint, in the axes of its joint file.
 struct JointLoads {
     std::string name, kind;
+    std::optional<Lap> lap;  ///< of a joint that is the whole lap of a leg
     Placing lies = Placing::under;
     std::string share;  ///< how the joint gets its share, in words
     std::vector<JointCase> cases;
@@ -65,7 +66,8 @@ struct TrailerLoads {
     std::vector<JointLoads> joints;
     std::vector<DefaultTaken> defaults;
     std::vector<std::string> warnings;
-    TextPosition road_at;  ///< where the trailer file names its road
+    std::vector<std::string> own_rules;  ///< rows of a shop's own table that were used
+    TextPosition road_at;                ///< where the trailer file names its road
 
     [[nodiscard]] const JointLoads* find(std::string_view name) const {
         for (const auto& joint : joints)

@@ -88,6 +88,7 @@ std::string states_text(const TrailerLoads& loads) {
         out += heading("STATE  " + state.name);
         out += line("mass; weight", fmt::format("{}; {}", print(Value(body.mass)), print(Value(body.weight()))));
         out += line("nose load S g; of the weight", fmt::format("{}; {:.1f} %", print(Value(body.nose_load())), 100 * body.nose_share()));
+        out += line("static mass S at the coupling", print(Value(Mass(body.nose_load() / gravity))));
         out += line("axle load", print(Value(body.axle_load())));
         out += line("0.5 m g is as much as", body.nose_load() > newton(0)
                                                  ? fmt::format("{:.2f} x the nose load", double(body.weight() / body.nose_load()) / 2.0)
@@ -170,6 +171,10 @@ std::string loads_text(const TrailerLoads& loads) {
         out += heading("WARNINGS");
         for (const auto& warning : loads.warnings) out += wrapped(warning, "  - ", "    ");
     }
+    if (!loads.own_rules.empty()) {
+        out += heading("OWN RULES");
+        for (const auto& row : loads.own_rules) out += wrapped(row, "  ", "    ");
+    }
     out += heading("ASSUMED");
     for (const auto& taken : loads.defaults)
         out += wrapped(fmt::format("{} ({})", taken.value, taken.meaning), fmt::format("  {} = ", taken.path), "      ");
@@ -236,6 +241,7 @@ std::string loads_json(const TrailerLoads& loads) {
                   {"mass", json::of(Value(state.body.mass))},
                   {"weight", json::of(Value(state.body.weight()))},
                   {"nose_load", json::of(Value(state.body.nose_load()))},
+                  {"static_mass", json::of(Value(Mass(state.body.nose_load() / gravity)))},
                   {"nose_share", state.body.nose_share()},
                   {"axle_load", json::of(Value(state.body.axle_load()))},
                   {"mass_at_coupling", json::of(Value(state.body.mass_at_coupling()))},
@@ -278,6 +284,7 @@ std::string loads_json(const TrailerLoads& loads) {
         out["joints"].push_back(std::move(line));
     }
     out["warnings"] = loads.warnings;
+    out["own_rules"] = loads.own_rules;
     out["assumed"] = Json::array();
     for (const auto& taken : loads.defaults)
         out["assumed"].push_back({{"path", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
