@@ -356,7 +356,9 @@ void TrailerResolver::joints() {
                 "the left leg: {} of what is vertical, half of push and pull; a side load is shared by the four groups of both legs as one "
                 "elastic pattern, its tilt is a couple of the legs; the right leg is the mirror image",
                 print_number(file.leg_share));
+            joint.pinned_leg = newton(0);
             for (const auto& each : out.coupling) {
+                joint.pinned_leg = max(*joint.pinned_leg, abs(pinned_leg_force(each.load, lap)));
                 Wrench load;
                 Point place;
                 if (whole == nullptr) {

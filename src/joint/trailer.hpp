@@ -50,7 +50,8 @@ struct JointLoads {
     std::string name, kind;
     std::optional<Lap> lap;  ///< of a joint that is the whole lap of a leg
     Placing lies = Placing::under;
-    std::string share;  ///< how the joint gets its share, in words
+    std::string share;                ///< how the joint gets its share, in words
+    std::optional<Force> pinned_leg;  ///< of a lap: greatest force along a leg by a side load, were the legs pinned in plan
     std::vector<JointCase> cases;
     std::vector<DrawbarBody> drawbar;  ///< of a lap: the drawbar ahead of it, case by case
 };

@@ -62,6 +62,10 @@ struct Lap {
     return sum;
 }
 
+/// Y x / b: the force along each leg at the middle of the lap, were the legs of the A-frame pinned at their ends: forward in the left leg
+/// for a load to the right. For legs and cross-member; the bolts of a stiff drawbar get less.
+[[nodiscard]] inline Force pinned_leg_force(const CouplingLoad& load, const Lap& lap) { return load.right * (lap.middle / lap.legs_apart); }
+
 /// The drawbar ahead of the rails, with the rails' reactions at its four groups: they balance the coupling.
 [[nodiscard]] inline std::vector<PlacedForce> drawbar_free_body(const CouplingLoad& load, const Lap& lap, Length coupling_height) {
     std::vector<PlacedForce> forces{{"coupling", {}, load.on_trailer()}};

@@ -143,6 +143,11 @@ std::string loads_text(const TrailerLoads& loads) {
     for (const auto& joint : loads.joints) {
         out += heading(fmt::format("JOINT  {} ({}, {})", joint.name, joint.kind, word_of(joint.lies)));
         out += wrapped(joint.share + ".", "  share: ", "    ");
+        if (joint.pinned_leg)
+            out += wrapped(
+                fmt::format("were the legs pinned in plan, the greatest side load would put {} along each: for legs and cross-member",
+                            print(Value(*joint.pinned_leg))),
+                "  in plan: ", "    ");
         out += wrapped("Load cases in the joint file's axes: x forward along the rail, z out of it towards the attached part.", "  ", "  ");
         for (const auto& each : joint.cases) out.append("\n").append(block(each.load_case));
     }
@@ -268,6 +273,7 @@ std::string loads_json(const TrailerLoads& loads) {
     out["joints"] = Json::array();
     for (const auto& joint : loads.joints) {
         Json line{{"name", joint.name}, {"kind", joint.kind}, {"lies", word_of(joint.lies)}, {"share", joint.share}};
+        if (joint.pinned_leg) line["pinned_leg"] = json::of(Value(*joint.pinned_leg));
         line["load_cases"] = Json::array();
         for (const auto& each : joint.cases) line["load_cases"].push_back(case_json(each));
         if (!joint.drawbar.empty()) {

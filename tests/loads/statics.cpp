@@ -199,6 +199,26 @@ TEST_SUITE("loads/statics") {
         CHECK(in_N(front.z + rear.z) == doctest::Approx(-in_N(wheels.left)));
     }
 
+    TEST_CASE("a hanger stands under its own wheel, and only the wheel at the kerb passes the kerb's force on") {
+        const auto body = workshop_trailer();
+        const Hangers hangers{4, mm(90), mm(460), mm(0)};
+        const TrailerMotion cornering{.sideways = gravity * 0.5}, kerb{.kerb = kN(10), .kerb_right = true};
+        const auto wheels = wheel_loads(body, cornering);
+        CHECK(in_N(hanger_load(body, cornering, hangers, 0.5, true, false).z) == doctest::Approx(-in_N(wheels.left) / 2));
+        CHECK(in_N(hanger_load(body, cornering, hangers, 0.5, false, false).z) == doctest::Approx(-in_N(wheels.right) / 2));
+        // The worse side's share counts of both wheels' mean, what cornering shifts comes besides.
+        CHECK(in_N(hanger_load(body, cornering, hangers, 0.6, true, false).z) ==
+              doctest::Approx(-(0.6 * in_N(wheels.left + wheels.right) + in_N(wheels.left - wheels.right) / 2) / 2));
+        CHECK(in_kN(hanger_load(body, kerb, hangers, 0.5, false, false).x) == doctest::Approx(5));
+        CHECK(in_kN(hanger_load(body, kerb, hangers, 0.5, true, false).x) == doctest::Approx(0));
+        const auto forces = trailer_free_body(body, kerb);
+        CHECK(forces.back().name == "kerb");
+        CHECK(in_mm(forces.back().at.y) == doctest::Approx(875));
+        CHECK(in_kN(forces.back().force.x) == doctest::Approx(10));
+        // Pushed rearward about its right wheel the nose would swing left; the ball holds it to the right.
+        CHECK(in_kN(coupling_load(body, kerb).right) == doctest::Approx(10 * 1750.0 / 7200));
+    }
+
     TEST_CASE("joint axes stay right-handed, with z towards the attached part") {
         const Triple<Length> forward{mm(1), mm(0), mm(0)}, right{mm(0), mm(1), mm(0)}, down{mm(0), mm(0), mm(1)};
         for (const auto placing : {Placing::under, Placing::beside, Placing::on_top}) {
