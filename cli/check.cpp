@@ -25,7 +25,7 @@ std::pair<std::string, int> batch_line(const std::string& text, std::size_t numb
     } else if (text == "-") {
         complain(diagnostics, "file.unreadable", "a line of a batch is the path of a file, not standard input again");
     } else if (const auto file = read_input(text, input, diagnostics); file) {
-        joint = read_joint(*file, text, tables, diagnostics);
+        joint = read_joint(*file, text, tables, diagnostics, files_beside(text));
     }
     if (!joint) return {errors_line(diagnostics, input), unusable};
     assess(*joint, assessment);
@@ -65,7 +65,7 @@ int check(const CheckOptions& options) {
     std::string name;
     const auto text = read_input(options.input, name, diagnostics);
     if (!text) return refuse(diagnostics);
-    const auto joint = read_joint(*text, name, tables, diagnostics);
+    const auto joint = read_joint(*text, name, tables, diagnostics, files_beside(options.input));
     if (!joint) return refuse(diagnostics);
     const auto assessment = std::make_unique<Assessment>();
     assess(*joint, *assessment);

@@ -53,6 +53,18 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
     return text;
 }
 
+FileReader files_beside(const std::string& path) {
+    if (path == "-") return {};
+    return [folder = std::filesystem::path(path).parent_path()](const std::string& named) -> std::optional<NamedText> {
+        NamedText file;
+        Diagnostics unreadable;
+        auto text = read_input((folder / named).string(), file.name, unreadable);
+        if (!text) return std::nullopt;
+        file.text = std::move(*text);
+        return file;
+    };
+}
+
 bool print_all(std::FILE* stream, std::string_view text) {
     return std::fwrite(text.data(), 1, text.size(), stream) == text.size() && std::fflush(stream) == 0;
 }

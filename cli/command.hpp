@@ -2,6 +2,7 @@
 #pragma once
 
 #include "assess/search.hpp"
+#include "joint/joint.hpp"
 #include "tables/tables.hpp"
 
 #include <cstdio>
@@ -39,6 +40,8 @@ struct SizeOptions : Common {
     unsigned threads = 0;  ///< none: as many as are worth starting
 };
 
+struct LoadsOptions : Common {};
+
 struct CalcOptions : Common {
     std::string name;
     std::vector<std::string> inputs;
@@ -57,12 +60,16 @@ struct TorqueOptions : Common {
 int check(const CheckOptions& options);
 int check_batch(const CheckOptions& options);
 int size(const SizeOptions& options);
+int loads(const LoadsOptions& options);
 int calc(const CalcOptions& options);
 int table(const TableOptions& options);
 int torque(const TorqueOptions& options);
 
 /// The text of a file, or of standard input for "-"; a diagnostic where it cannot be read.
 [[nodiscard]] std::optional<std::string> read_input(const std::string& path, std::string& shown_name, Diagnostics& diagnostics);
+
+/// Reads the files a joint file names: paths start from its folder. Standard input has none, and reads none.
+[[nodiscard]] FileReader files_beside(const std::string& path);
 
 /// Writes all of it at once; false where that failed.
 [[nodiscard]] bool print_all(std::FILE* stream, std::string_view text);

@@ -16,7 +16,7 @@ namespace {
 
 using namespace faywright;
 
-const std::vector<std::string> command_names{"check", "size", "calc", "table", "torque"};
+const std::vector<std::string> command_names{"check", "size", "loads", "calc", "table", "torque"};
 
 constexpr const char* examples =
     "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"
@@ -24,6 +24,7 @@ constexpr const char* examples =
     "  faywright check drawbar.toml                    assess a joint file\n"
     "  faywright check drawbar.toml --explain slip     one check line by line\n"
     "  faywright size choices.toml -o best.toml        the best of a file's choices\n"
+    "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
     "  faywright calc bearing --help                   one calculator's inputs\n"
     "  faywright table materials                       rows and their sources\n"
@@ -104,6 +105,11 @@ int run(int argc, char** argv) {
     add_common(*size_command, size);
     size_command->get_option("--output")->description("write the chosen joint file here; the report stays on standard output");
 
+    cli::LoadsOptions loads;
+    auto* loads_command = app.add_subcommand("loads", "a trailer's masses and dimensions to load cases of its joints");
+    loads_command->add_option("trailer", loads.input, "trailer file, or - for standard input")->required();
+    add_common(*loads_command, loads);
+
     cli::CalcOptions calc;
     auto* calc_command = app.add_subcommand("calc", "any one calculator: inputs with units in, answer with steps and source out");
     calc_command->set_help_flag();
@@ -143,6 +149,7 @@ int run(int argc, char** argv) {
     }
     if (check_command->parsed()) return check.batch ? cli::check_batch(check) : cli::check(check);
     if (size_command->parsed()) return cli::size(size);
+    if (loads_command->parsed()) return cli::loads(loads);
     if (calc_command->parsed()) return cli::calc(calc);
     if (table_command->parsed()) return cli::table(table);
     if (torque_command->parsed()) return cli::torque(torque);

@@ -9,7 +9,7 @@ ROOMS = {
     "mechanics": {"mechanics", "quantity"},
     "input": {"input", "quantity"},
     "tables": {"tables", "input", "quantity"},
-    "joint": {"joint", "tables", "input", "mechanics", "quantity"},
+    "joint": {"joint", "tables", "input", "loads", "mechanics", "quantity"},
     "loads": {"loads", "mechanics", "quantity"},
     "assess": {"assess", "joint", "tables", "input", "loads", "mechanics", "quantity"},
     "report": {"report", "assess", "joint", "tables", "input", "loads", "mechanics", "quantity"},

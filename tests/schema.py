@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Holds the JSON of check, calc, size and of a batch against the published schemas."""
+"""Holds the JSON of check, loads, calc, size and of a batch against the published schemas."""
 import json
 import pathlib
 import subprocess
@@ -25,7 +25,14 @@ def schema(name):
 
 
 documents = 0
-for joint in sorted(root.glob("cli/demo/*.toml")):
+trailer = root / "cli/demo/trailer.toml"
+loads = printed("loads", str(trailer))
+jsonschema.validate(loads, schema("loads-v1.json"))
+documents += 1
+for body in [c["free_body"] for c in loads["coupling"] if "free_body" in c] + [b for j in loads["joints"] for b in j.get("drawbar", [])]:
+    for left in body["left_over"].values():
+        assert left["unit"] in ("N", "N*m") and left["value"] < 1e-6, body
+for joint in sorted(set(root.glob("cli/demo/*.toml")) - {trailer}):
     answer = printed("check", str(joint))
     jsonschema.validate(answer, schema("check-v1.json"))
     ids = {check["id"] for check in answer["checks"]}

@@ -28,6 +28,7 @@ struct Calculator {
 /// All calculators, in the order in which a joint is worked.
 [[nodiscard]] const std::vector<Calculator>& calculators();
 
+[[nodiscard]] std::vector<Calculator> load_calculators();
 [[nodiscard]] std::vector<Calculator> bolt_calculators();
 [[nodiscard]] std::vector<Calculator> member_calculators();
 [[nodiscard]] std::vector<Calculator> tube_calculators();

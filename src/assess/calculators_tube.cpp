@@ -25,6 +25,8 @@ const std::vector<Calculator>& calculators() {
         list.insert(after == list.end() ? after : after + 1, tube.front());
         for (auto& each : member_calculators()) list.push_back(each);
         list.insert(list.end(), tube.begin() + 1, tube.end());
+        const auto loads = load_calculators();
+        list.insert(list.begin(), loads.begin(), loads.end());
         return list;
     }();
     return all;

@@ -333,7 +333,10 @@ struct Block {
         JointFile file;
         read_node(variant, Path{}, file, ReadContext{diagnostics});
         if (diagnostics.any()) return std::nullopt;
-        return resolve(file, variant, task.tables, {}, diagnostics);
+        std::vector<DefaultTaken> ignored;
+        const auto taken = take_loads(file, variant, task.tables, task.read_file, ignored, diagnostics);
+        if (!taken) return std::nullopt;
+        return resolve(file, variant, task.tables, {}, taken->count, diagnostics);
     }
 };
 
@@ -354,7 +357,7 @@ std::vector<std::size_t> options_of(const std::vector<Choice>& choices, std::siz
 }
 
 std::optional<Joint> joint_of(const SearchTask& task, std::size_t index, Diagnostics& diagnostics) {
-    return read_joint(variant_of(task.root, task.choices, options_of(task.choices, index)), task.tables, diagnostics);
+    return read_joint(variant_of(task.root, task.choices, options_of(task.choices, index)), task.tables, diagnostics, task.read_file);
 }
 
 void check_options(const SearchTask& task, Diagnostics& diagnostics) {
@@ -378,7 +381,7 @@ void check_options(const SearchTask& task, Diagnostics& diagnostics) {
         for (std::size_t o = 0; o < task.choices[i].options.size(); ++o) {
             std::vector<std::size_t> options(task.choices.size(), 0);
             options[i] = o;
-            const auto joint = read_joint(variant_of(task.root, task.choices, options), task.tables, ignored);
+            const auto joint = read_joint(variant_of(task.root, task.choices, options), task.tables, ignored, task.read_file);
             if (!joint) continue;
             const auto& section = joint->section;
             const Row<StockTube>* stock = !section || section->tube.arrangement == TubeArrangement::none ? nullptr

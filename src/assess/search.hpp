@@ -32,6 +32,7 @@ struct SearchTask {
     std::size_t best = 5;  ///< how many distinct joints are wanted
     bool quick = false;    ///< only the best: what cannot be among them is not assessed, nothing is told of the rest
     unsigned threads = 1;
+    FileReader read_file = {};  ///< of the trailer file a joint file may name; called by all threads
 };
 
 /// One joint of the search that passes.

@@ -50,6 +50,7 @@ std::vector<std::string> own_tables_of(const Joint& joint) {
         note(joint.section->tube.material);
         if (joint.section->tube.stock) note(*joint.section->tube.stock);
     }
+    list.insert(list.end(), joint.own_load_rules.begin(), joint.own_load_rules.end());
     return list;
 }
 
@@ -204,6 +205,7 @@ std::vector<std::string> warnings(const Assessment& a) {
             const auto part = part_name(joint, result);
             add_once(fmt::format("{}{}: {}", result.info->id, part.empty() ? "" : " (" + part + ")", result.outcome.note));
         }
+    for (const auto& warning : joint.load_warnings) add_once("trailer: " + warning);
     return out;
 }
 

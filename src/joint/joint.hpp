@@ -4,6 +4,7 @@
 #include "joint/joint_file.hpp"
 #include "tables/tables.hpp"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -146,6 +147,8 @@ struct Joint {
 
     /// What was assumed because the file did not say, for the output.
     std::vector<DefaultTaken> defaults;
+    /// Of the trailer file, where one gives the loads: what is unusual there, and the shop's own rules it used.
+    std::vector<std::string> load_warnings, own_load_rules;
 
     /// Washer face to washer face, tube at its nominal length.
     [[nodiscard]] Length grip() const;
@@ -162,12 +165,21 @@ struct Joint {
     [[nodiscard]] std::pair<Length, Length> ends_along_x() const;
 };
 
-/// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came.
+/// Another file that a joint file names: how messages call it, and its text.
+struct NamedText {
+    std::string name, text;
+};
+/// Reads the file at a path written in the joint file; nothing where it cannot be read. The caller knows from where paths start.
+using FileReader = std::function<std::optional<NamedText>(const std::string& path)>;
+
+/// Reads a joint from TOML text. Every mistake goes to the diagnostics; the joint is whole only if none came. Without `read_file` a joint
+/// that names a trailer file is refused.
 [[nodiscard]] std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables,
-                                              Diagnostics& diagnostics);
+                                              Diagnostics& diagnostics, const FileReader& read_file = {});
 
 /// The same from a tree already read. What the file leaves to a search under `choices` is passed over.
-[[nodiscard]] std::optional<Joint> read_joint(const Node& root, const Tables& tables, Diagnostics& diagnostics);
+[[nodiscard]] std::optional<Joint> read_joint(const Node& root, const Tables& tables, Diagnostics& diagnostics,
+                                              const FileReader& read_file = {});
 
 /// Positions of a grid about the origin, columns along x.
 [[nodiscard]] std::vector<Position> grid_of(int rows, int columns, Length pitch_x, Length pitch_y);

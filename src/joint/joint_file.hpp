@@ -343,6 +343,7 @@ struct JointFile {
     PatternFile pattern;
     std::vector<PartFile> parts;
     TemperaturesFile temperatures;
+    std::optional<std::string> loads, loads_joint;
     std::vector<LoadCaseFile> load_cases;
     OverridesFile overrides;
 
@@ -356,7 +357,10 @@ struct JointFile {
         field(Name{"pattern", "", "where the bolts are"}, self.pattern);
         field(Name{"part", "", "the parts from head to nut"}, self.parts);
         field(Name{"temperatures", "", "temperatures"}, self.temperatures, defaulted);
-        field(Name{"load-case", "", "the loads"}, self.load_cases);
+        field(Name{"loads", "", "a trailer file whose load cases come before those given here; its path starts from this file's folder"},
+              self.loads);
+        field(Name{"loads-joint", "", "which joint of the trailer file; absent: its only one"}, self.loads_joint);
+        field(Name{"load-case", "", "the loads; may be absent where a trailer file gives them"}, self.load_cases, defaulted);
         field(Name{"overrides", "", "values in place of the tables'"}, self.overrides, defaulted);
     }
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "joint/choices.hpp"
 #include "joint/resolve.hpp"
+#include "joint/trailer.hpp"
 
 namespace faywright {
 
@@ -78,12 +79,93 @@ TextPosition place_of(const Node& root, std::string path) {
     return root.at;
 }
 
-std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics) {
-    const auto root = parse_toml(text, file, diagnostics);
-    return root ? read_joint(*root, tables, diagnostics) : std::nullopt;
+std::optional<TakenLoads> take_loads(JointFile& file, const Node& root, const Tables& tables, const FileReader& read_file,
+                                     std::vector<DefaultTaken>& defaults, Diagnostics& diagnostics) {
+    const auto error = [&](const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
+                           const std::string& help = "") {
+        diagnostics.error({code, message, place_of(root, path), label, {}, help});
+        return std::nullopt;
+    };
+    if (!file.loads) {
+        if (!file.loads_joint) return TakenLoads{};
+        return error("loads.none", "loads-joint names a joint, but loads names no trailer file", "loads-joint");
+    }
+    if (!read_file)
+        return error("loads.unreadable", fmt::format("loads is \"{}\", but here no other file can be read", shown(*file.loads)), "loads",
+                     "", "give the joint as a file, not on standard input, or copy what faywright loads prints");
+    const auto text = read_file(*file.loads);
+    if (!text)
+        return error("loads.unreadable", fmt::format("loads is \"{}\", which cannot be read", shown(*file.loads)), "loads", "",
+                     "the path starts from this file's folder");
+    const auto trailer = read_trailer(text->text, text->name, tables, diagnostics);
+    if (!trailer) return std::nullopt;
+    std::vector<std::string> names;
+    for (const auto& joint : trailer->joints) names.push_back(joint.name);
+    const JointLoads* joint = nullptr;
+    if (file.loads_joint) {
+        joint = trailer->find(*file.loads_joint);
+        if (joint == nullptr) {
+            const auto close = nearest(*file.loads_joint, names);
+            return error(
+                "name.unknown",
+                fmt::format("loads-joint is \"{}\", which \"{}\" does not have", shown(*file.loads_joint), shown(*file.loads)),
+                "loads-joint",
+                close.empty() ? fmt::format("it has \"{}\"", fmt::join(names, "\", \"")) : fmt::format("the nearest is \"{}\"", close));
+        }
+    } else {
+        if (names.size() > 1)
+            return error("key.missing", fmt::format("loads-joint is missing: \"{}\" has several joints", shown(*file.loads)), "loads",
+                         fmt::format("one of \"{}\"", fmt::join(names, "\", \"")));
+        joint = &trailer->joints.front();
+    }
+    if (file.service_class != trailer->road.name) {
+        diagnostics.error(
+            {"loads.road",
+             fmt::format("service-class is \"{}\", but the trailer runs on \"{}\"", shown(file.service_class), trailer->road.name),
+             place_of(root, "service-class"),
+             "",
+             {{trailer->road_at, "its road"}},
+             "one design factor acts on the static loads: make the two the same"});
+        return std::nullopt;
+    }
+    std::vector<LoadCaseFile> cases;
+    for (const auto& each : joint->cases) cases.push_back(each.load_case);
+    const auto count = cases.size();
+    cases.insert(cases.end(), std::make_move_iterator(file.load_cases.begin()), std::make_move_iterator(file.load_cases.end()));
+    file.load_cases = std::move(cases);
+    defaults.push_back({"loads", fmt::format("load cases from joint \"{}\" of {}", joint->name, trailer->title), fmt::format("{}", count)});
+    for (const auto& taken : trailer->defaults)
+        defaults.push_back({fmt::format("{}: {}", *file.loads, taken.path), taken.meaning, taken.value});
+    return TakenLoads{count, trailer->warnings, trailer->own_rules, joint->lap};
 }
 
-std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics) {
+namespace {
+
+/// The trailer file shares a side load by where it puts the groups: they should be where the bolts are.
+void compare_groups(const Lap& lap, Joint& joint) {
+    auto ahead = mm(0), behind = mm(0);
+    int bolts_ahead = 0, bolts_behind = 0;
+    for (const auto& p : joint.positions) {
+        (p.x > mm(0) ? ahead : behind) += p.x;
+        ++(p.x > mm(0) ? bolts_ahead : bolts_behind);
+    }
+    if (bolts_ahead > 0) ahead /= static_cast<double>(bolts_ahead);
+    if (bolts_behind > 0) behind /= static_cast<double>(bolts_behind);
+    if (bolts_ahead > 0 && bolts_behind > 0 && abs(ahead - lap.front) <= mm(20) && abs(behind + lap.rear) <= mm(20)) return;
+    joint.load_warnings.push_back(fmt::format(
+        "the trailer file puts the lap's groups {} before and {} behind the joint's origin; the bolts' means are at x = {} and {}",
+        print(Value(lap.front)), print(Value(lap.rear)), print(Value(ahead)), print(Value(behind))));
+}
+
+}  // namespace
+
+std::optional<Joint> read_joint(const std::string& text, const std::string& file, const Tables& tables, Diagnostics& diagnostics,
+                                const FileReader& read_file) {
+    const auto root = parse_toml(text, file, diagnostics);
+    return root ? read_joint(*root, tables, diagnostics, read_file) : std::nullopt;
+}
+
+std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics, const FileReader& read_file) {
     const auto before = diagnostics.count();
     std::optional<Node> without;
     if (given.find("choices") != nullptr) without.emplace(variant_of(given, {}, {}));
@@ -96,8 +178,16 @@ std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnos
         report_names(written, root, tables, diagnostics);
         return std::nullopt;
     }
-    auto joint = resolve(written, root, tables, std::move(defaults), diagnostics);
+    auto taken = take_loads(written, root, tables, read_file, defaults, diagnostics);
+    if (!taken) {
+        report_names(written, root, tables, diagnostics);
+        return std::nullopt;
+    }
+    auto joint = resolve(written, root, tables, std::move(defaults), taken->count, diagnostics);
     if (!joint) return std::nullopt;
+    joint->load_warnings = std::move(taken->warnings);
+    joint->own_load_rules = std::move(taken->own_rules);
+    if (taken->lap) compare_groups(*taken->lap, *joint);
     check_geometry(*joint, root, diagnostics);
     if (diagnostics.count() != before) return std::nullopt;
     return joint;

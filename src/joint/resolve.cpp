@@ -15,6 +15,7 @@ struct Resolver {
     const Tables& tables;
     Diagnostics& diagnostics;
     Joint joint;
+    std::size_t foreign_cases = 0;  ///< load cases before the file's own ones
 
     void error(const std::string& code, const std::string& message, const std::string& path, const std::string& label = "",
                const std::string& help = "") {
@@ -464,15 +465,18 @@ void Resolver::loads() {
     if (file.load_cases.empty()) error("load.none", "at least one [[load-case]] is wanted", "load-case");
     if (file.load_cases.size() > most_cases)
         error("load.count", fmt::format("{} load cases; at most {} are accepted", file.load_cases.size(), most_cases), "load-case");
-    std::map<std::string, std::size_t> names;
-    for (std::size_t i = 0; i < file.load_cases.size(); ++i) {
-        const auto& given = file.load_cases[i];
-        if (const auto [first, fresh] = names.emplace(given.name, i); !fresh)
+    std::map<std::string, std::string> names;
+    for (std::size_t k = 0; k < file.load_cases.size(); ++k) {
+        const auto& given = file.load_cases[k];
+        const bool foreign = k < foreign_cases;
+        const auto i = foreign ? k : k - foreign_cases;
+        const auto name_path = foreign ? std::string("loads") : fmt::format("load-case[{}].name", i);
+        if (const auto [first, fresh] = names.emplace(given.name, name_path); !fresh)
             diagnostics.error({"name.duplicate",
-                               fmt::format("load-case[{}].name \"{}\" is given twice", i, given.name),
-                               place_of(root, fmt::format("load-case[{}].name", i)),
+                               fmt::format("{} \"{}\" is given twice", name_path, given.name),
+                               place_of(root, name_path),
                                "",
-                               {{place_of(root, fmt::format("load-case[{}].name", first->second)), "first given here"}},
+                               {{place_of(root, first->second), "first given here"}},
                                ""});
         if (given.format == LoadFormat::static_load && given.load_factor)
             error("load.format",
@@ -526,9 +530,9 @@ void Resolver::bolt_length() {
 }  // namespace
 
 std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables, std::vector<DefaultTaken> defaults,
-                             Diagnostics& diagnostics) {
+                             std::size_t foreign_cases, Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
-    Resolver r{file, root, tables, diagnostics, {}};
+    Resolver r{file, root, tables, diagnostics, {}, foreign_cases};
     r.joint.defaults = std::move(defaults);
     r.joint.title = file.title;
     r.joint.life = file.life;
@@ -586,7 +590,7 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
 }
 
 void report_names(const JointFile& file, const Node& root, const Tables& tables, Diagnostics& diagnostics) {
-    Resolver r{file, root, tables, diagnostics, {}};
+    Resolver r{file, root, tables, diagnostics, {}, 0};
     const auto known = [&]<class Record>(std::type_identity<Record>, const std::string& name, const std::string& path) {
         if (!name.empty()) static_cast<void>(r.look_up<Record>(name, path));
     };

@@ -2,12 +2,26 @@
 #pragma once
 
 #include "joint/joint.hpp"
+#include "loads/lap.hpp"
 
 namespace faywright {
 
-/// Turns names into table rows and absent values into decided ones. `root` serves to place messages.
+/// Turns names into table rows and absent values into decided ones. `root` serves to place messages. The first `foreign_cases` load cases
+/// come from another file.
 [[nodiscard]] std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables,
-                                           std::vector<DefaultTaken> defaults, Diagnostics& diagnostics);
+                                           std::vector<DefaultTaken> defaults, std::size_t foreign_cases, Diagnostics& diagnostics);
+
+/// What a joint file takes from a trailer file besides load cases.
+struct TakenLoads {
+    std::size_t count = 0;  ///< of load cases, the first of the file
+    std::vector<std::string> warnings, own_rules;
+    std::optional<Lap> lap;  ///< where the joint is the lap of a leg
+};
+
+/// The load cases of the trailer file that `file.loads` names, put before the file's own ones; their places are the key `loads`.
+/// The trailer file's mistakes are told with its own places.
+[[nodiscard]] std::optional<TakenLoads> take_loads(JointFile& file, const Node& root, const Tables& tables, const FileReader& read_file,
+                                                   std::vector<DefaultTaken>& defaults, Diagnostics& diagnostics);
 
 /// Reports names that no table has. For a file whose fields are wrong already, so that both kinds of mistake come in one run.
 void report_names(const JointFile& file, const Node& root, const Tables& tables, Diagnostics& diagnostics);

@@ -7,6 +7,7 @@
 #include <boost/units/get_dimension.hpp>
 #include <boost/units/pow.hpp>
 #include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/acceleration.hpp>
 #include <boost/units/systems/si/area.hpp>
 #include <boost/units/systems/si/base.hpp>
 #include <boost/units/systems/si/dimensionless.hpp>
@@ -20,6 +21,7 @@
 #include <boost/units/systems/si/surface_tension.hpp>
 #include <boost/units/systems/si/temperature.hpp>
 #include <boost/units/systems/si/time.hpp>
+#include <boost/units/systems/si/velocity.hpp>
 #include <boost/units/systems/si/volume.hpp>
 
 #include <algorithm>
@@ -54,6 +56,10 @@ using Resilience = boost::units::quantity<detail::Inverse<boost::units::surface_
 using Mass = boost::units::quantity<boost::units::si::mass>;
 using Density = boost::units::quantity<boost::units::si::mass_density>;
 using Duration = boost::units::quantity<boost::units::si::time>;
+using Speed = boost::units::quantity<boost::units::si::velocity>;
+using Acceleration = boost::units::quantity<boost::units::si::acceleration>;
+/// Per time squared; the radian is no unit here, so that inertia times it is a moment.
+using AngularAcceleration = boost::units::quantity<detail::Power<boost::units::time_dimension, -2>>;
 using Angle = boost::units::quantity<boost::units::si::plane_angle>;
 /// A point on the temperature scale. Two points subtract to a difference; they do not add.
 using Temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;
@@ -81,6 +87,9 @@ inline Duration seconds(double v) { return v * boost::units::si::second; }
 inline Duration hours(double v) { return seconds(v * 3600.0); }
 /// A year of 365.25 days.
 inline Duration years(double v) { return seconds(v * 31557600.0); }
+inline Speed m_per_s(double v) { return v * boost::units::si::metre_per_second; }
+inline Acceleration m_per_s2(double v) { return v * boost::units::si::metre_per_second_squared; }
+inline AngularAcceleration per_s2(double v) { return AngularAcceleration::from_value(v); }
 inline Angle radians(double v) { return v * boost::units::si::radian; }
 inline Angle degrees(double v) { return radians(v * std::numbers::pi / 180.0); }
 inline TemperatureDifference kelvin(double v) { return v * boost::units::si::kelvin; }

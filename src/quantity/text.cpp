@@ -38,6 +38,9 @@ constexpr Dimension difference{.temperature = 1};
 constexpr Dimension point{.temperature = 1, .point = true};
 constexpr Dimension expansion{.temperature = -1};
 constexpr Dimension angle{.angle = 1};
+constexpr Dimension speed{.length = 1, .time = -1};
+constexpr Dimension acceleration{.length = 1, .time = -2};
+constexpr Dimension angular_acceleration{.time = -2};
 
 constexpr double inch = 0.0254;
 constexpr double pound = 0.45359237;
@@ -121,6 +124,9 @@ constexpr std::array known_dimensions{
     Known{point, "temperature", "20 degC"},
     Known{expansion, "coefficient of expansion", "23e-6 1/K"},
     Known{angle, "angle", "9 deg"},
+    Known{speed, "speed", "0.8 m/s"},
+    Known{acceleration, "acceleration", "2.4 m/s2"},
+    Known{angular_acceleration, "angular acceleration", "2 1/s2"},
 };
 
 std::string_view trimmed(std::string_view text) {
@@ -307,6 +313,9 @@ Printed in_customary_unit(const Value& value) {
     if (d == point) return {si - 273.15, "degC"};
     if (d == expansion) return {si, "1/K"};
     if (d == angle) return {si * 180.0 / std::numbers::pi, "deg"};
+    if (d == speed) return {si, "m/s"};
+    if (d == acceleration) return {si, "m/s2"};
+    if (d == angular_acceleration) return {si, "1/s2"};
     if (d == duration) {
         if (size >= 0.5 * 31557600.0) return {si / 31557600.0, "years"};
         if (size >= 86400.0) return {si / 86400.0, "days"};

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tables/fastener_records.hpp"
+#include "tables/load_records.hpp"
 #include "tables/material_records.hpp"
 #include "tables/price_records.hpp"
 #include "tables/table.hpp"
@@ -16,7 +17,7 @@ namespace faywright {
 struct Tables {
     std::tuple<Table<Thread>, Table<StandardLength>, Table<Washer>, Table<BoltClass>, Table<Nut>, Table<Finish>, Table<Material>,
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
-               Table<LayerMaterial>, Table<Price>>
+               Table<LayerMaterial>, Table<LoadRule>, Table<Price>>
         all;
 
     template <class Record>

@@ -224,6 +224,26 @@ const std::map<std::string_view, const char*>& plausible() {
             hole-factor = 0.9
             gamma-M3 = 1.25
             proof-strength = "250 MPa")"},
+        {"nose-load", R"(mass = "2600 kg"
+            centre = "3240 mm"
+            axle = "3600 mm"
+            centre-height = "1050 mm"
+            coupling-height = "430 mm"
+            braking = "4.9 m/s2"
+            thrust = "2.5 kN")"},
+        {"coupling-values", R"(towing-vehicle = "3 t"
+            trailer = "2.6 t"
+            on-axles = "2.34 t"
+            body-length = "4.2 m"
+            drawbar-length = "3.6 m"
+            reference-acceleration = "2.4 m/s2")"},
+        {"speed-scaling", R"(rated = "190 kN"
+            speed = "40 km/h")"},
+        {"lap-couple", R"(up = "12.75 kN"
+            rearward = "3 kN"
+            to-front = "1400 mm"
+            to-rear = "2200 mm"
+            above = "120 mm")"},
         {"prying", R"(effective-length = "80 mm"
             thickness = "8 mm"
             yield-strength = "275 MPa"
@@ -421,8 +441,9 @@ private:
         const auto of = [&](const Amount& amount) {
             if (amount.second.empty()) return amount.first;
             for (const auto& dimension :
-                 {dimension_of<Length>, dimension_of<Area>, dimension_of<Force>, dimension_of<Moment>, dimension_of<Stress>,
-                  dimension_of<Stiffness>, dimension_of<Resilience>, dimension_of<TemperatureDifference>, dimension_of<Expansion>})
+                 {dimension_of<Mass>, dimension_of<Speed>, dimension_of<Acceleration>, dimension_of<Length>, dimension_of<Area>,
+                  dimension_of<Force>, dimension_of<Moment>, dimension_of<Stress>, dimension_of<Stiffness>, dimension_of<Resilience>,
+                  dimension_of<TemperatureDifference>, dimension_of<Expansion>})
                 if (const auto read = read_value(fmt::format("{:.17g}{}", amount.first, amount.second), dimension)) return read->si();
             FAIL("help states a bound in an unknown unit: " << amount.second);
             return 0.0;
@@ -430,10 +451,17 @@ private:
         const double from = of(least), to = of(most);
         const double si = from > 0 ? from * std::pow(to / from, share()) : from + share() * (to - from);
         if (least.second.empty()) return number(si);
-        const std::pair<Dimension, const char*> spellings[]{{dimension_of<Length>, "m"},       {dimension_of<Area>, "m2"},
-                                                            {dimension_of<Force>, "N"},        {dimension_of<Moment>, "Nm"},
-                                                            {dimension_of<Stress>, "Pa"},      {dimension_of<Stiffness>, "N/m"},
-                                                            {dimension_of<Resilience>, "m/N"}, {dimension_of<TemperatureDifference>, "K"},
+        const std::pair<Dimension, const char*> spellings[]{{dimension_of<Mass>, "kg"},
+                                                            {dimension_of<Speed>, "m/s"},
+                                                            {dimension_of<Acceleration>, "m/s2"},
+                                                            {dimension_of<Length>, "m"},
+                                                            {dimension_of<Area>, "m2"},
+                                                            {dimension_of<Force>, "N"},
+                                                            {dimension_of<Moment>, "Nm"},
+                                                            {dimension_of<Stress>, "Pa"},
+                                                            {dimension_of<Stiffness>, "N/m"},
+                                                            {dimension_of<Resilience>, "m/N"},
+                                                            {dimension_of<TemperatureDifference>, "K"},
                                                             {dimension_of<Expansion>, "1/K"}};
         for (const auto& [dimension, unit] : spellings)
             if (read_value(fmt::format("1{}", least.second), dimension)) return text(fmt::format("{:.17g} {}", si, unit));
@@ -618,16 +646,17 @@ TEST_SUITE("quantity/steps: the printed formula is the computed one") {
         // No formula in the headers goes unproven.
         const std::regex line(R"re(FAYWRIGHT_STEP\((\w+), (.*)\);)re");
         std::size_t written = 0;
-        for (const auto& entry : std::filesystem::directory_iterator(FAYWRIGHT_SOURCE_DIR "/src/mechanics")) {
-            std::ifstream file(entry.path());
-            const std::string source{std::istreambuf_iterator<char>(file), {}};
-            for (auto it = std::sregex_iterator(source.begin(), source.end(), line); it != std::sregex_iterator(); ++it, ++written) {
-                const auto step = display_symbol((*it)[1].str()) + '=' + without_blanks((*it)[2].str());
-                if (unreachable().contains(step)) continue;
-                CHECK_MESSAGE(certifier.proven.contains(step), entry.path().filename().string()
-                                                                   << ": never reached by a sample: " << (*it)[0].str());
+        for (const char* room : {"/src/mechanics", "/src/loads"})
+            for (const auto& entry : std::filesystem::directory_iterator(std::string(FAYWRIGHT_SOURCE_DIR) + room)) {
+                std::ifstream file(entry.path());
+                const std::string source{std::istreambuf_iterator<char>(file), {}};
+                for (auto it = std::sregex_iterator(source.begin(), source.end(), line); it != std::sregex_iterator(); ++it, ++written) {
+                    const auto step = display_symbol((*it)[1].str()) + '=' + without_blanks((*it)[2].str());
+                    if (unreachable().contains(step)) continue;
+                    CHECK_MESSAGE(certifier.proven.contains(step), entry.path().filename().string()
+                                                                       << ": never reached by a sample: " << (*it)[0].str());
+                }
             }
-        }
         CHECK(written > 200);
     }
 
