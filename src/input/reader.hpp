@@ -126,7 +126,8 @@ void read_number(const Node& node, const Path& path, T& to, const Range<T>* rang
     if (range != nullptr && (value < range->least || value > range->most)) {
         // Just outside, all its digits tell it from the bound.
         auto found = print(Value(value));
-        if (found == print(Value(range->least)) || found == print(Value(range->most))) found = print(Value(value), 12);
+        const auto least = print(Value(range->least)), most = print(Value(range->most));
+        if (found == least || found == most) found = print(Value(value), 12);
         context.diagnostics.error(
             {"number.range", fmt::format("{} is {}; {} is accepted", path.text(), found, range_phrase(*range)), node.at, "", {}, ""});
         return;
