@@ -27,6 +27,8 @@ struct Common {
 
 struct CheckOptions : Common {
     std::optional<std::string> explain;
+    bool uncertainty = false;
+    std::optional<std::string> samples, seed, threads;
 };
 
 struct CalcOptions : Common {

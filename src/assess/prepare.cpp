@@ -442,11 +442,6 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
         }
         side.worked_out = true;
     }
-    side.stiffness = bridged ? side.wall.stiffness + side.plate.stiffness : side.wall.stiffness;
-    // Wall and plate move as one; whichever yields first ends the elastic closing.
-    side.first_yield = bridged ? min(side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness),
-                                     side.plate.first_yield_force * static_cast<double>(side.stiffness / side.plate.stiffness))
-                               : side.wall.first_yield_force;
 }
 
 template <class Steps>
@@ -522,11 +517,7 @@ void work_out(const Joint& joint, State& s) {
     preload(s, NoSteps{});
     loads(s);
     pushes(s);
-    if (joint.section) {
-        wall_side(s, true, NoSteps{});
-        wall_side(s, false, NoSteps{});
-        s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
-    }
+    work_out_walls(joint, s);
     const bool tubed = joint.section && joint.section->tube.arrangement != TubeArrangement::none;
     if (!tubed) {
         stiffness(s, NoSteps{});
@@ -553,6 +544,38 @@ void work_out(const Joint& joint, State& s) {
             return;
     }
     s.tube.fits = false;
+}
+
+void work_out_walls(const Joint& joint, State& s) {
+    s.joint = &joint;
+    if (!joint.section) return;
+    wall_side(s, true, NoSteps{});
+    wall_side(s, false, NoSteps{});
+    join_walls(s);
+}
+
+void join_walls(State& s) {
+    for (auto& side : s.walls) {
+        side.stiffness = side.bridged ? side.wall.stiffness + side.plate.stiffness : side.wall.stiffness;
+        // Wall and plate move as one; whichever yields first ends the elastic closing.
+        side.first_yield = side.bridged ? min(side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness),
+                                              side.plate.first_yield_force * static_cast<double>(side.stiffness / side.plate.stiffness))
+                                        : side.wall.first_yield_force;
+    }
+    s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
+}
+
+void work_out_clamp(const Joint& joint, const std::optional<Force>& assembled, State& s) {
+    s.joint = &joint;
+    preload(s, NoSteps{});
+    if (assembled) s.preload = {*assembled, *assembled, *assembled, 1.0};
+    if (s.arrangement() != TubeArrangement::none) {
+        fit_tube(s, *joint.section->tube.stock);
+        with_tube(s);
+    } else {
+        stiffness(s, NoSteps{});
+        clamp(s, NoSteps{});
+    }
 }
 
 void derive(const State& state, std::string_view topic, Recorder& steps) {

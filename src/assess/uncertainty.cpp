@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: MIT
+#include "assess/uncertainty.hpp"
+
+#include "assess/checks_tube.hpp"
+
+namespace faywright {
+
+namespace {
+
+enum Event : std::size_t { slip, separation, tube_yield, wall_crush, bolt_yield, clamp_lost };
+enum Response : std::size_t { residual_clamp, slip_utilisation };
+
+Nominal nominal_of(const Assessment& assessment) {
+    const auto& s = assessment.state;
+    Nominal n{*s.joint, s, {}, false};
+    for (std::size_t i = 0; i < n.joint.planes.size(); ++i) n.slips[i] = checks::SlipCheck::barred(s, n.joint.planes[i]) == nullptr;
+    n.by_factor = n.joint.overrides.tightening_factor || !n.joint.tightening.method.uses_torque;
+    return n;
+}
+
+bool beyond(const Outcome& outcome) { return outcome.applicable && outcome.utilisation > rounding; }
+
+double worst_slip(const Nominal& n, const State& s) {
+    double worst = 0.0;
+    for (int plane = 0; plane < static_cast<int>(n.joint.planes.size()); ++plane) {
+        if (!n.slips[static_cast<std::size_t>(plane)]) continue;
+        for (int load_case = 0; load_case < static_cast<int>(n.joint.load_cases.size()); ++load_case)
+            for (int bolt = 0; bolt < static_cast<int>(n.joint.positions.size()); ++bolt)
+                worst = max(worst, checks::SlipCheck::resisted(s, {plane, load_case, bolt}).utilisation);
+    }
+    return worst;
+}
+
+bool separates(const Nominal& n, const State& s) {
+    for (std::size_t i = 0; i < n.joint.load_cases.size(); ++i)
+        if (beyond(checks::Separation::evaluate(s, {-1, static_cast<int>(i), s.most_pulled[i]}))) return true;
+    return false;
+}
+
+}  // namespace
+
+Made made_of(const Nominal& n) {
+    Made made;
+    made.joint = n.joint;
+    auto& joint = made.joint;
+    joint.tightening.torque = n.state.torque;
+    joint.tightening.prevailing_torque = Nm(0);
+    joint.tightening.method.tool_scatter = 0.0;
+    // Loads without factors: what may happen is not what must be proved.
+    joint.service.design_factor = 1.0;
+    for (auto& l : joint.load_cases) {
+        l.format = LoadFormat::static_load;
+        l.load_factor = 1.0;
+    }
+    if (!joint.section) return made;
+    made.wall = joint.section->wall;
+    joint.section->height_tolerance = mm(0);
+    auto& tube = joint.section->tube;
+    tube.length_tolerance = mm(0);
+    if (n.state.tube.present) {
+        tube.stock = *n.state.tube.stock;
+        tube.stock->wall_tolerance = 0.0;
+        tube.length = n.state.tube.length;
+    }
+    return made;
+}
+
+void finish(Made& made, const Nominal& n) {
+    made.joint.tightening.torque = max(made.tool * n.state.torque - made.prevailing, Nm(0.01));
+    if (!made.joint.section) return;
+    // A tube through the walls is held against the outside height, which the walls' thickness is part of.
+    const auto inside = n.joint.section->inside_height() + made.height_change +
+                        (n.state.tube_passes_walls() ? 2.0 * (n.joint.section->wall - made.wall) : mm(0));
+    set_section(made.joint, made.wall, inside);
+    for (std::size_t i = 0; i < n.joint.plies.size(); ++i) {
+        const double strength = n.joint.plies[i].role == PlyRole::plate ? made.plate_strength : made.wall_strength;
+        made.joint.plies[i].proof_strength = strength * n.joint.plies[i].proof_strength;
+    }
+}
+
+UncertainJoint::UncertainJoint(const Assessment& assessment, const std::array<double, inputs::count>& width)
+    : nominal_(nominal_of(assessment)) {
+    Length wall_deviation = mm(0), height_deviation = mm(0);
+    [&]<std::size_t... I>(std::index_sequence<I...>) {
+        const auto prepare = [&]<std::size_t Index>(std::integral_constant<std::size_t, Index>) {
+            using Input = std::tuple_element_t<Index, inputs::All>;
+            auto& spread = std::get<Index>(spreads_);
+            spread = Input::spread(nominal_);
+            if (!spread) return;
+            spread = spread->widened(width[Index]);
+            told_.push_back({&Input::info, spread->shape(), spread->first(), spread->second()});
+            if constexpr (std::same_as<Input, inputs::RailWall>) wall_deviation = spread->at(1.0) - spread->at(0.0);
+            if constexpr (std::same_as<Input, inputs::CavityHeight>) height_deviation = spread->at(1.0) - spread->at(0.0);
+        };
+        (prepare(std::integral_constant<std::size_t, I>{}), ...);
+    }
+    (std::make_index_sequence<inputs::count>{});
+    static_assert(inputs::count <= most_scores);
+    bool any = false;
+    for (std::size_t i = 0; i < nominal_.joint.planes.size(); ++i) any = any || nominal_.slips[i];
+    if (!any) slip_barred_ = checks::SlipCheck::barred(nominal_.state, nominal_.joint.planes.front());
+    if (nominal_.joint.section) {
+        auto joint = nominal_.joint;
+        const auto state = std::make_unique<State>(nominal_.state);
+        // The outside height is toleranced where the tube passes the walls; there the inside follows both.
+        const auto inside_deviation = nominal_.state.tube_passes_walls() ? height_deviation + 2.0 * wall_deviation : height_deviation;
+        walls_ = WallGrid(joint, *state, wall_deviation, inside_deviation);
+    }
+}
+
+const char* UncertainJoint::barred(std::size_t event) const {
+    const auto& s = nominal_.state;
+    if (event == slip) return slip_barred_;
+    if (event == tube_yield && !s.tube.present) return s.joint->section ? checks::no_tube : checks::no_section;
+    if (event == wall_crush && !s.joint->section) return checks::no_section;
+    return nullptr;
+}
+
+UncertainJoint::Maker::Maker(const UncertainJoint& joint)
+    : of_(&joint), made_(std::make_unique<Made>(made_of(joint.nominal_))), state_(std::make_unique<State>(joint.nominal_.state)) {
+    state_->joint = &made_->joint;
+}
+
+void UncertainJoint::Maker::make(std::span<const double> scores) {
+    const auto& n = of_->nominal_;
+    auto score = scores.begin();
+    [&]<std::size_t... I>(std::index_sequence<I...>) {
+        const auto put = [&]<std::size_t Index>(std::integral_constant<std::size_t, Index>) {
+            using Input = std::tuple_element_t<Index, inputs::All>;
+            const auto& spread = std::get<Index>(of_->spreads_);
+            if (!spread) return;
+            Input::put(*made_, n, spread->at(*score), *score);
+            ++score;
+        };
+        (put(std::integral_constant<std::size_t, I>{}), ...);
+    }
+    (std::make_index_sequence<inputs::count>{});
+    finish(*made_, n);
+    if (const auto& section = made_->joint.section)
+        of_->walls_.read(*state_, section->wall, section->inside_height(), made_->wall_strength, made_->plate_strength);
+    work_out_clamp(made_->joint, made_->preload, *state_);
+}
+
+void UncertainJoint::Maker::operator()(std::span<const double> scores, Sample& out) {
+    make(scores);
+    const auto& n = of_->nominal_;
+    const auto& s = *state_;
+    const double slips = worst_slip(n, s);
+    out.response[residual_clamp] = in_N(s.least_clamp());
+    out.response[slip_utilisation] = min(slips, most_utilisation_told);
+    out.event[slip] = slips > rounding;
+    out.event[separation] = separates(n, s);
+    out.event[tube_yield] = beyond(checks::TubeYield::evaluate(s, {})) || beyond(checks::TubeBuckling::evaluate(s, {}));
+    out.event[wall_crush] = beyond(checks::WallClosing::evaluate(s, {})) || beyond(checks::SectionCrush::evaluate(s, {}));
+    out.event[bolt_yield] = beyond(checks::BoltAssemblyStress::evaluate(s, {}));
+    out.event[clamp_lost] = s.least_clamp() <= newton(0);
+}
+
+Uncertainty uncertainty(const Assessment& assessment, const UncertaintySettings& settings, Progress& progress) {
+    const UncertainJoint joint(assessment, settings.width);
+    const auto scores = joint.told().size();
+    const auto sampled = sample(settings.sampling, scores, most_responses, progress, [&joint] { return UncertainJoint::Maker(joint); });
+    Uncertainty result;
+    result.wanted = sampled.wanted;
+    result.done = sampled.done;
+    result.seed = settings.sampling.seed;
+    result.inputs = joint.told();
+    for (std::size_t i = 0; i < most_events; ++i)
+        result.events[i] = {&uncertain_events[i], joint.barred(i), {sampled.happened[i], sampled.done}};
+    for (std::size_t i = 0; i < most_responses; ++i) {
+        const auto told = [&](double number) { return i == residual_clamp ? Value(newton(number)) : Value(number); };
+        const auto& quantiles = sampled.quantiles[i];
+        result.responses[i] = {&uncertain_responses[i],
+                               i == slip_utilisation ? joint.slip_barred() : nullptr,
+                               told(sampled.done == 0 ? 0.0 : sampled.moments.mean(scores + i)),
+                               told(std::sqrt(sampled.moments.variance(scores + i))),
+                               told(quantiles.at(0.05)),
+                               told(quantiles.at(0.50)),
+                               told(quantiles.at(0.95)),
+                               ranking(sampled.moments, scores, i)};
+    }
+    return result;
+}
+
+const std::vector<std::string>& uncertainty_notes() {
+    static const std::vector<std::string> notes{
+        "The inputs scatter independently of each other. Most of their distributions are assumed, as the list says: the probabilities are "
+        "no "
+        "better than these, and serve to compare joints and to find what matters.",
+        "All bolts of a joint are alike in one sample: one lot, one lubrication, one wrench. A single worse bolt among good ones is not in "
+        "it.",
+        "Loads are the joint file's without design or load factors; a static case is the load at rest. Shocks that no load case holds are "
+        "not "
+        "in it.",
+        "The torque is the one the assessment names, whatever friction the joint has.",
+        "Losses are staged as in the check: embedding, creep, re-tightening where planned, the worst temperature. Self-loosening, "
+        "corrosion and "
+        "mistakes in assembly are not in it."};
+    return notes;
+}
+
+}  // namespace faywright
