@@ -43,15 +43,6 @@ public:
         return log_normal(characteristic * std::exp(fractile_of_5 * deviation), deviation);
     }
 
-    /// The same median with so many times the scatter.
-    [[nodiscard]] Spread widened(double width) const {
-        Spread result = *this;
-        result.second_ = width * second_;
-        result.log_deviation_ = width * log_deviation_;
-        if (shape_ == Shape::uniform) result.first_ = first_ + 0.5 * (1.0 - width) * second_;
-        return result;
-    }
-
     [[nodiscard]] Q at(double score) const {
         if constexpr (!std::same_as<Q, Temperature>)
             if (shape_ == Shape::log_normal) return first_ * std::exp(score * log_deviation_);

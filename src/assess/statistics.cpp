@@ -15,14 +15,12 @@ constexpr double doubt = 0.05;
 
 double Proportion::low() const {
     if (happened == 0) return 0.0;
-    return Binomial::find_lower_bound_on_p(static_cast<double>(samples), static_cast<double>(happened),
-                                           happened == samples ? doubt : doubt / 2.0);
+    return Binomial::find_lower_bound_on_p(static_cast<double>(samples), static_cast<double>(happened), doubt / 2.0);
 }
 
 double Proportion::high() const {
     if (happened == samples) return 1.0;
-    return Binomial::find_upper_bound_on_p(static_cast<double>(samples), static_cast<double>(happened),
-                                           happened == 0 ? doubt : doubt / 2.0);
+    return Binomial::find_upper_bound_on_p(static_cast<double>(samples), static_cast<double>(happened), doubt / 2.0);
 }
 
 void Moments::join(const Moments& other) {

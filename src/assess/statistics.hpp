@@ -21,7 +21,7 @@ struct Proportion {
 
     [[nodiscard]] double estimate() const { return samples == 0 ? 0.0 : static_cast<double>(happened) / static_cast<double>(samples); }
     /// Ends of the interval that holds the probability with 95 % confidence (Clopper and Pearson 1934, from quantiles of the beta
-    /// distribution; it holds it at least as often as it says). What never happened, or always did, has one end only: a one-sided bound.
+    /// distribution: at most 2.5 % of doubt at either end, so it holds the probability at least as often as it says).
     [[nodiscard]] double low() const;
     [[nodiscard]] double high() const;
 };

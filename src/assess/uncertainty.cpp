@@ -18,7 +18,7 @@ Nominal nominal_of(const Assessment& assessment) {
     return n;
 }
 
-bool beyond(const Outcome& outcome) { return outcome.applicable && outcome.utilisation > rounding; }
+double utilisation_of(const Outcome& outcome) { return outcome.applicable ? outcome.utilisation : 0.0; }
 
 double worst_slip(const Nominal& n, const State& s) {
     double worst = 0.0;
@@ -31,10 +31,11 @@ double worst_slip(const Nominal& n, const State& s) {
     return worst;
 }
 
-bool separates(const Nominal& n, const State& s) {
+double worst_separation(const Nominal& n, const State& s) {
+    double worst = 0.0;
     for (std::size_t i = 0; i < n.joint.load_cases.size(); ++i)
-        if (beyond(checks::Separation::evaluate(s, {-1, static_cast<int>(i), s.most_pulled[i]}))) return true;
-    return false;
+        worst = max(worst, checks::Separation::evaluate(s, {-1, static_cast<int>(i), s.most_pulled[i]}).utilisation);
+    return worst;
 }
 
 }  // namespace
@@ -87,10 +88,10 @@ UncertainJoint::UncertainJoint(const Assessment& assessment, const std::array<do
             auto& spread = std::get<Index>(spreads_);
             spread = Input::spread(nominal_);
             if (!spread) return;
-            spread = spread->widened(width[Index]);
+            width_[Index] = width[Index];
             told_.push_back({&Input::info, spread->shape(), spread->first(), spread->second()});
-            if constexpr (std::same_as<Input, inputs::RailWall>) wall_deviation = spread->at(1.0) - spread->at(0.0);
-            if constexpr (std::same_as<Input, inputs::CavityHeight>) height_deviation = spread->at(1.0) - spread->at(0.0);
+            if constexpr (std::same_as<Input, inputs::RailWall>) wall_deviation = spread->at(width[Index]) - spread->at(0.0);
+            if constexpr (std::same_as<Input, inputs::CavityHeight>) height_deviation = spread->at(width[Index]) - spread->at(0.0);
         };
         (prepare(std::integral_constant<std::size_t, I>{}), ...);
     }
@@ -129,8 +130,8 @@ void UncertainJoint::Maker::make(std::span<const double> scores) {
             using Input = std::tuple_element_t<Index, inputs::All>;
             const auto& spread = std::get<Index>(of_->spreads_);
             if (!spread) return;
-            Input::put(*made_, n, spread->at(*score), *score);
-            ++score;
+            const double widened = of_->width_[Index] * *score++;
+            Input::put(*made_, n, spread->at(widened), widened);
         };
         (put(std::integral_constant<std::size_t, I>{}), ...);
     }
@@ -141,19 +142,25 @@ void UncertainJoint::Maker::make(std::span<const double> scores) {
     work_out_clamp(made_->joint, made_->preload, *state_);
 }
 
-void UncertainJoint::Maker::operator()(std::span<const double> scores, Sample& out) {
-    make(scores);
+std::array<double, most_events> UncertainJoint::Maker::utilisations() const {
     const auto& n = of_->nominal_;
     const auto& s = *state_;
-    const double slips = worst_slip(n, s);
-    out.response[residual_clamp] = in_N(s.least_clamp());
-    out.response[slip_utilisation] = min(slips, most_utilisation_told);
-    out.event[slip] = slips > rounding;
-    out.event[separation] = separates(n, s);
-    out.event[tube_yield] = beyond(checks::TubeYield::evaluate(s, {})) || beyond(checks::TubeBuckling::evaluate(s, {}));
-    out.event[wall_crush] = beyond(checks::WallClosing::evaluate(s, {})) || beyond(checks::SectionCrush::evaluate(s, {}));
-    out.event[bolt_yield] = beyond(checks::BoltAssemblyStress::evaluate(s, {}));
-    out.event[clamp_lost] = s.least_clamp() <= newton(0);
+    std::array<double, most_events> result{};
+    result[slip] = worst_slip(n, s);
+    result[separation] = worst_separation(n, s);
+    result[tube_yield] = max(utilisation_of(checks::TubeYield::evaluate(s, {})), utilisation_of(checks::TubeBuckling::evaluate(s, {})));
+    result[wall_crush] = max(utilisation_of(checks::WallClosing::evaluate(s, {})), utilisation_of(checks::SectionCrush::evaluate(s, {})));
+    result[bolt_yield] = utilisation_of(checks::BoltAssemblyStress::evaluate(s, {}));
+    result[clamp_lost] = s.least_clamp() > newton(0) ? 0.0 : hopeless;
+    return result;
+}
+
+void UncertainJoint::Maker::operator()(std::span<const double> scores, Sample& out) {
+    make(scores);
+    const auto judged = utilisations();
+    out.response[residual_clamp] = in_N(state_->least_clamp());
+    out.response[slip_utilisation] = min(judged[slip], most_utilisation_told);
+    for (std::size_t i = 0; i < most_events; ++i) out.event[i] = judged[i] > rounding;
 }
 
 Uncertainty uncertainty(const Assessment& assessment, const UncertaintySettings& settings, Progress& progress) {

@@ -39,7 +39,7 @@ inline constexpr double most_utilisation_told = 10.0;
 
 struct UncertaintySettings {
     Sampling sampling;
-    std::array<double, inputs::count> width;  ///< times the scatter of each input of the list
+    std::array<double, inputs::count> width;  ///< times the score of each input of the list: none holds it at its median
     UncertaintySettings() { width.fill(1.0); }
 };
 
@@ -93,6 +93,8 @@ public:
         explicit Maker(const UncertainJoint& joint);
         /// The joint of these scores, in the order of the inputs told, worked out as far as events and responses need it.
         void make(std::span<const double> scores);
+        /// What each event is judged by, of the joint made last: it happens above one. For lost clamp there is no degree.
+        [[nodiscard]] std::array<double, most_events> utilisations() const;
         void operator()(std::span<const double> scores, Sample& out);
         [[nodiscard]] const Joint& joint() const { return made_->joint; }
         [[nodiscard]] const State& state() const { return *state_; }
@@ -113,6 +115,7 @@ private:
 
     Nominal nominal_;
     typename SpreadsOf<inputs::All>::type spreads_;
+    std::array<double, inputs::count> width_{};
     std::vector<InputTold> told_;
     const char* slip_barred_ = nullptr;
     WallGrid walls_;

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace faywright {
@@ -14,7 +15,12 @@ namespace {
 
 constexpr std::size_t label_width = 36;
 
-std::string percent(double share) { return print_number(100.0 * share, 2) + " %"; }
+/// Two digits, of what is missing where that is little.
+std::string percent(double share) {
+    const double missing = 1.0 - share;
+    const int more = share > 0.9 && missing > 0.0 ? static_cast<int>(-std::floor(std::log10(missing))) - 1 : 0;
+    return print_number(100.0 * share, 2 + more) + " %";
+}
 
 /// A share of variance as a person reads it: whole percents.
 std::string whole_percent(double share) { return fmt::format("{:.0f} %", 100.0 * share); }

@@ -22,4 +22,7 @@ jq -rn --argjson u "$(median units with_units cpu_time)" --argjson b "$(median u
 jq -rn --argjson n "$(median assess same_section items_per_second)" '"assessments a second, same section      \($n | round)   (wanted: 100000)"'
 jq -rn --argjson n "$(median assess new_section items_per_second)" '"assessments a second, a new section each \($n | round)"'
 jq -rn --argjson n "$(median assess same_section allocations)" '"allocations in an assessment            \($n)   (wanted: 0)"'
+jq -rn --argjson n "$(median assess drawn items_per_second)" --argjson a "$(median assess same_section items_per_second)" \
+  '"joints drawn a second, over assessments  \($n / $a * 100 | round / 100)   (wanted: at least 1)"'
+jq -rn --argjson n "$(median assess drawn allocations)" '"allocations for each joint drawn        \($n)   (wanted: below 0.01: some for each block)"'
 jq -r '"check of the demo over --version        \(.results[1].median / .results[0].median * 100 | round / 100)   (wanted: at most 3)"' "$build/start.json"
