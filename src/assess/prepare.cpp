@@ -442,6 +442,18 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
         }
         side.worked_out = true;
     }
+    side.stiffness = bridged ? side.wall.stiffness + side.plate.stiffness : side.wall.stiffness;
+    // Wall and plate move as one; whichever yields first ends the elastic closing.
+    side.first_yield = bridged ? min(side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness),
+                                     side.plate.first_yield_force * static_cast<double>(side.stiffness / side.plate.stiffness))
+                               : side.wall.first_yield_force;
+}
+
+void walls(State& s) {
+    if (!s.joint->section) return;
+    wall_side(s, true, NoSteps{});
+    wall_side(s, false, NoSteps{});
+    s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
 }
 
 template <class Steps>
@@ -517,7 +529,7 @@ void work_out(const Joint& joint, State& s) {
     preload(s, NoSteps{});
     loads(s);
     pushes(s);
-    work_out_walls(joint, s);
+    walls(s);
     const bool tubed = joint.section && joint.section->tube.arrangement != TubeArrangement::none;
     if (!tubed) {
         stiffness(s, NoSteps{});
@@ -546,27 +558,9 @@ void work_out(const Joint& joint, State& s) {
     s.tube.fits = false;
 }
 
-void work_out_walls(const Joint& joint, State& s) {
+void work_out_again(const Joint& joint, const std::optional<Force>& assembled, State& s) {
     s.joint = &joint;
-    if (!joint.section) return;
-    wall_side(s, true, NoSteps{});
-    wall_side(s, false, NoSteps{});
-    join_walls(s);
-}
-
-void join_walls(State& s) {
-    for (auto& side : s.walls) {
-        side.stiffness = side.bridged ? side.wall.stiffness + side.plate.stiffness : side.wall.stiffness;
-        // Wall and plate move as one; whichever yields first ends the elastic closing.
-        side.first_yield = side.bridged ? min(side.wall.first_yield_force * static_cast<double>(side.stiffness / side.wall.stiffness),
-                                              side.plate.first_yield_force * static_cast<double>(side.stiffness / side.plate.stiffness))
-                                        : side.wall.first_yield_force;
-    }
-    s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
-}
-
-void work_out_clamp(const Joint& joint, const std::optional<Force>& assembled, State& s) {
-    s.joint = &joint;
+    walls(s);
     preload(s, NoSteps{});
     if (assembled) s.preload = {*assembled, *assembled, *assembled, 1.0};
     if (s.arrangement() != TubeArrangement::none) {

@@ -153,15 +153,9 @@ struct State {
 /// the walls is worked out anew only where its inputs differ from those of the call before.
 void work_out(const Joint& joint, State& state);
 
-/// Bending of the section's walls alone, where there is a section.
-void work_out_walls(const Joint& joint, State& state);
-
-/// What wall and plate of each side come to as one, from the answers on each that stand in the state.
-void join_walls(State& state);
-
-/// Preload, stiffness, clamp through life and tube anew, where pattern, loads and the walls' bending stand in the state already. A tube
-/// is the joint's own. A preload given here stands in place of that from the torque.
-void work_out_clamp(const Joint& joint, const std::optional<Force>& assembled, State& state);
+/// Bending of the walls, preload, stiffness, clamp through life and tube anew, where pattern and loads stand in the state already. A
+/// tube is the joint's own. A preload given here stands in place of that from the torque.
+void work_out_again(const Joint& joint, const std::optional<Force>& assembled, State& state);
 
 /// How one load case reaches one bolt; every bolt where `bolt` is negative.
 void derive_bolt(const State& state, int load_case, int bolt, Recorder& steps);

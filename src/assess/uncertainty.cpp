@@ -38,6 +38,20 @@ double worst_separation(const Nominal& n, const State& s) {
     return worst;
 }
 
+/// Another thickness of walls and inside height, and the stack with it.
+void set_section(Joint& joint, Length wall, Length inside_height) {
+    auto& section = *joint.section;
+    section.wall = wall;
+    section.height = inside_height + 2.0 * wall;
+    const bool through = section.tube.arrangement == TubeArrangement::through_walls;
+    for (auto& entry : joint.stack) {
+        if (entry.kind == StackKind::cavity) entry.thickness = through ? *section.tube.length - 2.0 * wall : inside_height;
+        if (entry.kind != StackKind::ply) continue;
+        auto& ply = joint.plies[static_cast<std::size_t>(entry.index)];
+        if (ply.role != PlyRole::plate) ply.thickness = entry.thickness = wall;
+    }
+}
+
 }  // namespace
 
 Made made_of(const Nominal& n) {
@@ -81,7 +95,6 @@ void finish(Made& made, const Nominal& n) {
 
 UncertainJoint::UncertainJoint(const Assessment& assessment, const std::array<double, inputs::count>& width)
     : nominal_(nominal_of(assessment)) {
-    Length wall_deviation = mm(0), height_deviation = mm(0);
     [&]<std::size_t... I>(std::index_sequence<I...>) {
         const auto prepare = [&]<std::size_t Index>(std::integral_constant<std::size_t, Index>) {
             using Input = std::tuple_element_t<Index, inputs::All>;
@@ -90,8 +103,6 @@ UncertainJoint::UncertainJoint(const Assessment& assessment, const std::array<do
             if (!spread) return;
             width_[Index] = width[Index];
             told_.push_back({&Input::info, spread->shape(), spread->first(), spread->second()});
-            if constexpr (std::same_as<Input, inputs::RailWall>) wall_deviation = spread->at(width[Index]) - spread->at(0.0);
-            if constexpr (std::same_as<Input, inputs::CavityHeight>) height_deviation = spread->at(width[Index]) - spread->at(0.0);
         };
         (prepare(std::integral_constant<std::size_t, I>{}), ...);
     }
@@ -100,13 +111,6 @@ UncertainJoint::UncertainJoint(const Assessment& assessment, const std::array<do
     bool any = false;
     for (std::size_t i = 0; i < nominal_.joint.planes.size(); ++i) any = any || nominal_.slips[i];
     if (!any) slip_barred_ = checks::SlipCheck::barred(nominal_.state, nominal_.joint.planes.front());
-    if (nominal_.joint.section) {
-        auto joint = nominal_.joint;
-        const auto state = std::make_unique<State>(nominal_.state);
-        // The outside height is toleranced where the tube passes the walls; there the inside follows both.
-        const auto inside_deviation = nominal_.state.tube_passes_walls() ? height_deviation + 2.0 * wall_deviation : height_deviation;
-        walls_ = WallGrid(joint, *state, wall_deviation, inside_deviation);
-    }
 }
 
 const char* UncertainJoint::barred(std::size_t event) const {
@@ -137,9 +141,7 @@ void UncertainJoint::Maker::make(std::span<const double> scores) {
     }
     (std::make_index_sequence<inputs::count>{});
     finish(*made_, n);
-    if (const auto& section = made_->joint.section)
-        of_->walls_.read(*state_, section->wall, section->inside_height(), made_->wall_strength, made_->plate_strength);
-    work_out_clamp(made_->joint, made_->preload, *state_);
+    work_out_again(made_->joint, made_->preload, *state_);
 }
 
 std::array<double, most_events> UncertainJoint::Maker::utilisations() const {

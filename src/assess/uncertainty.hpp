@@ -5,7 +5,6 @@
 #include "assess/parallel.hpp"
 #include "assess/sampling.hpp"
 #include "assess/uncertain_inputs.hpp"
-#include "assess/wall_grid.hpp"
 
 #include <memory>
 
@@ -118,7 +117,6 @@ private:
     std::array<double, inputs::count> width_{};
     std::vector<InputTold> told_;
     const char* slip_barred_ = nullptr;
-    WallGrid walls_;
 };
 
 /// Samples the joint of the assessment, which must outlive the call. What is asked to stop gives what has been sampled so far.
