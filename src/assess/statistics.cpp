@@ -29,7 +29,7 @@ void Moments::join(const Moments& other) {
         *this = other;
         return;
     }
-    const double here = static_cast<double>(count_), there = static_cast<double>(other.count_);
+    const auto here = static_cast<double>(count_), there = static_cast<double>(other.count_);
     const Vector off = other.mean_ - mean_;
     mean_ += off * (there / (here + there));
     about_ += other.about_;

@@ -41,7 +41,7 @@ public:
     void add(std::span<const double> row) {
         const Eigen::Map<const Eigen::VectorXd> x(row.data(), static_cast<Eigen::Index>(row.size()));
         ++count_;
-        const double n = static_cast<double>(count_);
+        const auto n = static_cast<double>(count_);
         const Vector off = x - mean_;
         mean_ += off / n;
         about_.selfadjointView<Eigen::Lower>().rankUpdate(off, (n - 1.0) / n);

@@ -3,6 +3,8 @@
 
 #include "assess/checks_tube.hpp"
 
+#include <fmt/format.h>
+
 namespace faywright {
 
 namespace {
@@ -193,18 +195,14 @@ Uncertainty uncertainty(const Assessment& assessment, const UncertaintySettings&
 
 const std::vector<std::string>& uncertainty_notes() {
     static const std::vector<std::string> notes{
-        "The inputs scatter independently of each other. Most of their distributions are assumed, as the list says: the probabilities are "
-        "no "
-        "better than these, and serve to compare joints and to find what matters.",
-        "All bolts of a joint are alike in one sample: one lot, one lubrication, one wrench. A single worse bolt among good ones is not in "
-        "it.",
-        "Loads are the joint file's without design or load factors; a static case is the load at rest. Shocks that no load case holds are "
-        "not "
-        "in it.",
+        "The inputs scatter independently of each other.",
+        "Most distributions are assumed: the probabilities compare joints and find what matters, and are no better than that.",
+        "All bolts of a joint drawn are alike: one lot, one wrench. A single worse bolt among good ones is not in it.",
+        "Loads carry no design or load factor; a static case is the load at rest. Shocks that no load case holds are not in it.",
         "The torque is the one the assessment names, whatever friction the joint has.",
-        "Losses are staged as in the check: embedding, creep, re-tightening where planned, the worst temperature. Self-loosening, "
-        "corrosion and "
-        "mistakes in assembly are not in it."};
+        "Losses are staged as in the check. Self-loosening, corrosion and mistakes in assembly are not in it.",
+        fmt::format("A slip utilisation above {}, as where no clamp is left, counts as {} in mean, scatter and ranking.",
+                    most_utilisation_told, most_utilisation_told)};
     return notes;
 }
 
