@@ -1,58 +1,44 @@
 // SPDX-License-Identifier: MIT
 #include "command.hpp"
-#include "quantity/characters.hpp"
+#include "progress.hpp"
+#include "quantity/text.hpp"
 #include "report/assessment.hpp"
+#include "report/uncertainty.hpp"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <iostream>
+#include <cmath>
 #include <memory>
 
 namespace faywright::cli {
 
 namespace {
 
-/// One line of a batch: its JSON line, and the exit status it alone would give.
-std::pair<std::string, int> batch_line(const std::string& text, std::size_t number, const Tables& tables, Assessment& assessment) {
-    Diagnostics diagnostics;
-    auto input = text;
-    std::optional<Joint> joint;
-    if (text.front() == '{') {
-        input = fmt::format("line {}", number);
-        const TextPosition place{std::make_shared<const std::string>(input)};
-        if (const auto root = parse_json(text, place, diagnostics); root) joint = read_joint(*root, tables, diagnostics);
-    } else if (text == "-") {
-        complain(diagnostics, "file.unreadable", "a line of a batch is the path of a file, not standard input again");
-    } else if (const auto file = read_input(text, input, diagnostics); file) {
-        joint = read_joint(*file, text, tables, diagnostics, files_beside(text));
-    }
-    if (!joint) return {errors_line(diagnostics, input), unusable};
-    assess(*joint, assessment);
-    return {assessment_line(assessment, input), assessment.passes ? passed : failed};
+/// A whole number of the command line, or `usual` where none is given.
+std::uint64_t whole(const char* option, const std::optional<std::string>& given, std::uint64_t usual, std::uint64_t least,
+                    std::uint64_t most, Diagnostics& diagnostics) {
+    if (!given) return usual;
+    const auto value = read_quantity<double>(*given);
+    if (!value)
+        complain(diagnostics, "unit.dimension", fmt::format("{} {}", option, value.error()));
+    else if (*value != std::floor(*value) || *value < static_cast<double>(least) || *value > static_cast<double>(most))
+        complain(diagnostics, "number.range",
+                 fmt::format("{} is {}; a whole number, at least {} and at most {}, is accepted", option, print_number(*value, 12), least,
+                             most));
+    else
+        return static_cast<std::uint64_t>(*value);
+    return usual;
+}
+
+Uncertainty sampled(const Assessment& assessment, const Sampling& sampling) {
+    UncertaintySettings settings;
+    settings.sampling = sampling;
+    Progress progress;
+    const Watch watch(progress, "drawing joints");
+    return uncertainty(assessment, settings, progress);
 }
 
 }  // namespace
-
-int check_batch(const CheckOptions& options) {
-    Diagnostics diagnostics;
-    if (!options.input.empty() || options.explain || options.output)
-        complain(diagnostics, "batch.options",
-                 "--batch reads its joints from standard input and writes to standard output: no file, --explain or -o");
-    const auto tables = load_tables(options.data, diagnostics);
-    if (diagnostics.any()) return refuse(diagnostics);
-    const auto assessment = std::make_unique<Assessment>();
-    int status = passed;
-    std::string text;
-    for (std::size_t number = 1; std::getline(std::cin, text); ++number) {
-        if (!text.empty() && text.back() == '\r') text.pop_back();
-        if (is_blank(text)) continue;
-        const auto [line, own] = batch_line(text, number, tables, *assessment);
-        status = std::max(status, own);
-        if (const int sent = deliver(line, {}, passed); sent != passed) return sent;
-    }
-    return status;
-}
 
 int check(const CheckOptions& options) {
     Diagnostics diagnostics;
@@ -60,6 +46,10 @@ int check(const CheckOptions& options) {
         complain(diagnostics, "file.missing", "check wants the path of a joint file, or - for standard input", "faywright check --help");
         return refuse(diagnostics);
     }
+    const Sampling sampling{.samples = whole("--samples", options.samples, 100000, 100, 100000000, diagnostics),
+                            .seed = whole("--seed", options.seed, 1, 0, 1000000000000000, diagnostics),
+                            .threads = static_cast<unsigned>(whole("--threads", options.threads, usable_threads(), 1, 256, diagnostics))};
+    if (diagnostics.any()) return refuse(diagnostics);
     const auto tables = load_tables(options.data, diagnostics);
     if (diagnostics.any()) return refuse(diagnostics);
     std::string name;
@@ -71,6 +61,12 @@ int check(const CheckOptions& options) {
     assess(*joint, *assessment);
     const bool json = options.format == Format::json;
     const int status = assessment->passes ? passed : failed;
+    if (options.uncertainty) {
+        const auto told = sampled(*assessment, sampling);
+        return deliver(
+            json ? assessment_json(*assessment, told) : assessment_text(*assessment, may_color(options)) + uncertainty_text(told), options,
+            status);
+    }
     if (!options.explain)
         return deliver(json ? assessment_json(*assessment) : assessment_text(*assessment, may_color(options)), options, status);
     const auto explanation = json ? explanation_json(*assessment, *options.explain) : explanation_text(*assessment, *options.explain);

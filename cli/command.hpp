@@ -30,6 +30,8 @@ struct Common {
 struct CheckOptions : Common {
     std::optional<std::string> explain;
     bool batch = false;
+    bool uncertainty = false;
+    std::optional<std::string> samples, seed, threads;
 };
 
 struct SizeOptions : Common {

@@ -82,6 +82,18 @@ int run(int argc, char** argv) {
     check_command->add_option_function<std::string>(
         "--explain", [&check](const std::string& id) { check.explain = id; },
         "derive one check, or preload, stiffness, clamp or tube, line by line");
+    auto* uncertainty = check_command->add_flag("--uncertainty", check.uncertainty,
+                                                "how likely slip, opening, yield and lost clamp are, and what matters most");
+    uncertainty->excludes("--explain");
+    const auto number = [&](const char* name, std::optional<std::string>& into, const char* meaning) {
+        check_command
+            ->add_option_function<std::string>(
+                name, [&into](const std::string& word) { into = word; }, meaning)
+            ->needs(uncertainty);
+    };
+    number("--samples", check.samples, "joints drawn (100000)");
+    number("--seed", check.seed, "another number, another draw (1)");
+    number("--threads", check.threads, "threads that share the work (all); the answer is the same on any number");
     add_common(*check_command, check);
 
     cli::SizeOptions size;

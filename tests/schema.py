@@ -40,6 +40,14 @@ for joint in sorted(set(root.glob("cli/demo/*.toml")) - {trailer}):
     failed = any(check["status"] == "fail" for check in answer["checks"])
     assert (answer["verdict"] == "fail") == failed, joint
     documents += 1
+    drawn = printed("check", str(joint), "--uncertainty", "--samples", "1000")
+    jsonschema.validate(drawn, schema("check-v1.json"))
+    uncertainty = drawn.pop("uncertainty")
+    assert drawn == answer, joint
+    known = [entry["id"] for entry in uncertainty["inputs"]]
+    for response in uncertainty["responses"]:
+        assert "ranking" not in response or list(response["ranking"]["shares"]) == known, joint
+    documents += 1
 calc = schema("calc-v1.json")
 for arguments in (
     ["bearing", "bolt-diameter=20 mm", "hole-diameter=22 mm", "thickness=12 mm", "ultimate-strength=430 MPa",

@@ -27,6 +27,13 @@ struct SlipCheck {
     static Outcome evaluate(const State& s, const Where& w, Steps&& steps = Steps{}) {
         const auto& plane = s.joint->planes[static_cast<std::size_t>(w.part)];
         if (const char* why = barred(s, plane); why != nullptr) return Outcome::none(why);
+        return resisted(s, w, steps);
+    }
+
+    /// The same where friction is counted on.
+    template <class Steps = NoSteps>
+    static Outcome resisted(const State& s, const Where& w, Steps&& steps = Steps{}) {
+        const auto& plane = s.joint->planes[static_cast<std::size_t>(w.part)];
         const auto& load = s.load(w.load_case, w.bolt);
         const double factor = s.factor_of(w.load_case);
         const auto planes = static_cast<double>(s.joint->planes.size());

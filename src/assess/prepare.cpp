@@ -449,6 +449,13 @@ void wall_side(State& s, bool at_head, Steps&& steps) {
                                : side.wall.first_yield_force;
 }
 
+void walls(State& s) {
+    if (!s.joint->section) return;
+    wall_side(s, true, NoSteps{});
+    wall_side(s, false, NoSteps{});
+    s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
+}
+
 template <class Steps>
 void tube_checks(State& s, Steps&& steps) {
     const auto& section = *s.joint->section;
@@ -522,11 +529,7 @@ void work_out(const Joint& joint, State& s) {
     preload(s, NoSteps{});
     loads(s);
     pushes(s);
-    if (joint.section) {
-        wall_side(s, true, NoSteps{});
-        wall_side(s, false, NoSteps{});
-        s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
-    }
+    walls(s);
     const bool tubed = joint.section && joint.section->tube.arrangement != TubeArrangement::none;
     if (!tubed) {
         stiffness(s, NoSteps{});
@@ -557,6 +560,20 @@ void work_out(const Joint& joint, State& s) {
             return;
     }
     s.tube.fits = false;
+}
+
+void work_out_again(const Joint& joint, const std::optional<Force>& assembled, State& s) {
+    s.joint = &joint;
+    walls(s);
+    preload(s, NoSteps{});
+    if (assembled) s.preload = {*assembled, *assembled, *assembled, 1.0};
+    if (s.arrangement() != TubeArrangement::none) {
+        fit_tube(s, *joint.section->tube.stock);
+        with_tube(s);
+    } else {
+        stiffness(s, NoSteps{});
+        clamp(s, NoSteps{});
+    }
 }
 
 void derive(const State& state, std::string_view topic, Recorder& steps) {

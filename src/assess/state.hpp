@@ -153,6 +153,10 @@ struct State {
 /// the walls is worked out anew only where its inputs differ from those of the call before.
 void work_out(const Joint& joint, State& state);
 
+/// Bending of the walls, preload, stiffness, clamp through life and tube anew, where pattern and loads stand in the state already. A
+/// tube is the joint's own. A preload given here stands in place of that from the torque.
+void work_out_again(const Joint& joint, const std::optional<Force>& assembled, State& state);
+
 /// How one load case reaches one bolt; every bolt where `bolt` is negative.
 void derive_bolt(const State& state, int load_case, int bolt, Recorder& steps);
 

@@ -53,7 +53,7 @@ struct Layer {
 struct FayingPlane {
     int head_ply = 0, nut_ply = 0;  ///< plies on either side
     std::optional<int> layer;       ///< index of the layer between them
-    double slip_factor = 0, slip_factor_low = 0;
+    double slip_factor = 0, slip_factor_low = 0, slip_factor_high = 0;
     RowSource source;
     std::string own_table;  ///< the shop's file the slip factor comes from, if it does
     std::string words;      ///< "mill finish / hot-dip galvanised, jointing compound between"

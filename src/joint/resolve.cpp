@@ -421,7 +421,7 @@ void Resolver::planes() {
             if (layers_between > 1)
                 error("part.layer", fmt::format("more than one layer stands between {} and {}", there.name, here.name), here.path);
             if (there.side != here.side) {
-                FayingPlane plane{*ply, entry.index, layer, 0.0, 0.0, {}, {}, there.surface.name + " / " + here.surface.name};
+                FayingPlane plane{*ply, entry.index, layer, 0.0, 0.0, 0.0, {}, {}, there.surface.name + " / " + here.surface.name};
                 const auto* between = layer ? &joint.layers[static_cast<std::size_t>(*layer)].material : nullptr;
                 if (between != nullptr) plane.words += ", " + between->name + " between";
                 const Row<SlipFactor>* found = nullptr;
@@ -432,15 +432,16 @@ void Resolver::planes() {
                     if (pair && same_layer) found = &row;
                 }
                 if (overrides.slip_factor) {
-                    plane.slip_factor = plane.slip_factor_low = *overrides.slip_factor;
+                    plane.slip_factor = plane.slip_factor_low = plane.slip_factor_high = *overrides.slip_factor;
                     plane.source = {"overrides of the joint file", "", overrides.reason.value_or("no reason given"), Basis::practice};
                 } else if (found != nullptr) {
                     plane.slip_factor = found->design;
                     plane.slip_factor_low = found->low;
+                    plane.slip_factor_high = found->high;
                     plane.source = found->source_for("slip-factor");
                     if (found->at.file) plane.own_table = *found->at.file;
                 } else if (between != nullptr) {
-                    plane.slip_factor = plane.slip_factor_low = between->slip_factor;
+                    plane.slip_factor = plane.slip_factor_low = plane.slip_factor_high = between->slip_factor;
                     plane.source = between->source_for("slip-factor");
                 } else {
                     error("name.unknown",

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "quantity/text.hpp"
 #include "report/assessment.hpp"
-#include "report/json.hpp"
+#include "report/assessment_document.hpp"
 
 #include <fmt/format.h>
 
@@ -67,7 +67,7 @@ Json tube_json(const State& s) {
 
 }  // namespace
 
-std::string assessment_json(const Assessment& a) {
+Json assessment_document(const Assessment& a) {
     const auto& s = a.state;
     const auto& joint = *s.joint;
     Json out;
@@ -100,8 +100,10 @@ std::string assessment_json(const Assessment& a) {
     out["own_tables"] = own_tables_of(joint);
     out["warnings"] = warnings(a);
     out["cautions"] = cautions();
-    return json::printed(out);
+    return out;
 }
+
+std::string assessment_json(const Assessment& a) { return json::printed(assessment_document(a)); }
 
 std::string assessment_line(const Assessment& a, const std::string& input) {
     const auto& joint = *a.state.joint;

@@ -27,4 +27,7 @@ jq -rn --argjson q "$(median search quick/real_time items_per_second)" --argjson
   '"quick search over every one            \($q / $n * 10 | round / 10)   (wanted: 10)"'
 jq -rn --argjson t "$(median search every_one_on_two/real_time items_per_second)" --argjson n "$(median search every_one/real_time items_per_second)" \
   '"two threads over one                   \($t / $n * 100 | round / 100)   (wanted: 1.9)"'
+jq -rn --argjson n "$(median assess drawn items_per_second)" --argjson a "$(median assess same_section items_per_second)" \
+  '"joints drawn a second, over assessments  \($n / $a * 100 | round / 100)   (wanted: at least 1)"'
+jq -rn --argjson n "$(median assess drawn allocations)" '"allocations for each joint drawn        \($n)   (wanted: below 0.01: some for each block)"'
 jq -r '"check of the demo over --version        \(.results[1].median / .results[0].median * 100 | round / 100)   (wanted: at most 3)"' "$build/start.json"
