@@ -53,7 +53,7 @@ with tempfile.TemporaryDirectory() as name:
     status('ln -s own.toml other.toml; "$F" check own.toml -o other.toml', 2, "is the input itself")
     status('cmp "$D" own.toml', 0)
     # A batch under GNU parallel: the same lines in the same order as in one run.
-    joints = [str(path) for path in sorted((root / "cli/demo").glob("*.toml"))] * 5
+    joints = [str(path) for path in sorted((root / "cli/demo").glob("*.toml")) if path.stem != "trailer"] * 5
     (folder / "list").write_text("\n".join(joints) + "\n")
     alone = status('"$F" check --batch <list', 0).stdout
     status("parallel --will-cite -k -j 2 --pipe -N 3 '\"$F\" check --batch' <list", 0, alone)
