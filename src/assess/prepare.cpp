@@ -456,31 +456,39 @@ void walls(State& s) {
     s.open_capacity = min(s.walls[0].wall.collapse_least, s.walls[1].wall.collapse_least);
 }
 
+/// The tube under this force.
+template <class Steps>
+TubeWall::Answer tube_under(const State& s, Force force, Steps&& steps) {
+    const auto& section = *s.joint->section;
+    const auto& t = s.tube;
+    const Length hole = s.tube_passes_walls() ? s.joint->bolt.hole_diameter : s.joint->near_wall()->hole_diameter;
+    const auto edge = section.tube.chamfer;
+    steps.heading(TubeWall::formula.title, TubeWall::formula.source);
+    return TubeWall::compute({.force = force,
+                              .outside_diameter = t.stock->outside_diameter,
+                              .wall = t.stock->wall,
+                              .wall_tolerance = t.stock->wall_tolerance,
+                              .length = t.length,
+                              .elastic_modulus = section.tube.material.elastic_modulus,
+                              .proof_strength = section.tube.material.proof_strength,
+                              .poisson_ratio = section.tube.material.poisson_ratio,
+                              .squareness = section.tube.squareness,
+                              .contact_outside = t.stock->outside_diameter - 2.0 * edge,
+                              .contact_inside = max(hole, t.bore + 2.0 * edge),
+                              .permissible_pressure = s.pressure_under_tube()},
+                             steps);
+}
+
 template <class Steps>
 void tube_checks(State& s, Steps&& steps) {
     const auto& section = *s.joint->section;
     auto& t = s.tube;
-    const Length hole = s.tube_passes_walls() ? s.joint->bolt.hole_diameter : s.joint->near_wall()->hole_diameter;
     // A load that presses the parts together adds to the tube; all of it, where it enters at the outer plates.
     steps.heading("Greatest force on the tube", Source{"", "", "", Basis::practice});
     FAYWRIGHT_STATED(F_V_max, "greatest preload of life", s.greatest);
     FAYWRIGHT_STATED(F_p, "greatest pressing load on one bolt, with its factor", s.pressed);
     FAYWRIGHT_STEP(F_tube, F_V_max + F_p);
-    const auto edge = section.tube.chamfer;
-    steps.heading(TubeWall::formula.title, TubeWall::formula.source);
-    t.wall = TubeWall::compute({.force = F_tube,
-                                .outside_diameter = t.stock->outside_diameter,
-                                .wall = t.stock->wall,
-                                .wall_tolerance = t.stock->wall_tolerance,
-                                .length = t.length,
-                                .elastic_modulus = section.tube.material.elastic_modulus,
-                                .proof_strength = section.tube.material.proof_strength,
-                                .poisson_ratio = section.tube.material.poisson_ratio,
-                                .squareness = section.tube.squareness,
-                                .contact_outside = t.stock->outside_diameter - 2.0 * edge,
-                                .contact_inside = max(hole, t.bore + 2.0 * edge),
-                                .permissible_pressure = s.pressure_under_tube()},
-                               steps);
+    t.wall = tube_under(s, F_tube, steps);
     steps.heading(TubeLength::formula.title, TubeLength::formula.source);
     FAYWRIGHT_STATED(k_1, "closing stiffness at the head's wall", s.walls[0].stiffness);
     FAYWRIGHT_STATED(k_2, "closing stiffness at the nut's wall", s.walls[1].stiffness);
@@ -551,13 +559,13 @@ void work_out(const Joint& joint, State& s) {
     for (const auto& candidate : tube.candidates) {
         if (!finds_room(candidate)) continue;
         fit_tube(s, candidate);
-        // The greatest force of life is at least the greatest preload: what yields under that need not be worked out.
-        const Area full = pi * candidate.wall * (candidate.outside_diameter - candidate.wall);
-        if (s.preload.greatest > reserve * full * tube.material.proof_strength && &candidate != &*strongest) continue;
+        const auto serves = [&](const TubeWall::Answer& wall) {
+            return wall.yield_utilisation <= reserve && wall.pressure_utilisation <= reserve && wall.buckling_utilisation <= 1.0;
+        };
+        // The greatest force of life is at least the greatest preload: what does not serve under that need not be worked out.
+        if (&candidate != &*strongest && !(stands_well(s) && serves(tube_under(s, s.preload.greatest, NoSteps{})))) continue;
         with_tube(s);
-        if (s.tube.wall.yield_utilisation <= reserve && s.tube.wall.pressure_utilisation <= reserve &&
-            s.tube.wall.buckling_utilisation <= 1.0 && stands_well(s))
-            return;
+        if (serves(s.tube.wall) && stands_well(s)) return;
     }
     s.tube.fits = false;
 }

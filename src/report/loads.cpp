@@ -11,8 +11,6 @@ namespace faywright {
 
 namespace {
 
-Source view(const RowSource& source) { return {source.document, source.edition, source.place, source.basis}; }
-
 /// "2.551 kN up", "zero" where there is nothing.
 std::string with_direction(Force value, std::string_view positive, std::string_view negative) {
     if (abs(value) < newton(0.05)) return "";
@@ -136,7 +134,7 @@ std::string loads_text(const TrailerLoads& loads) {
         told.push_back(each.rule.name);
         const auto format = each.rule.load_factor ? fmt::format("peak load, load factor {}", print_number(*each.rule.load_factor))
                                                   : std::string("static, design factor of the service class");
-        out += wrapped(fmt::format("{} [{}; {}]", each.rule.description, format, source_text(view(each.rule.source))),
+        out += wrapped(fmt::format("{} [{}; {}]", each.rule.description, format, source_text(each.rule.source.view())),
                        fmt::format("  {}: ", each.rule.name), "    ");
     }
 
@@ -225,7 +223,7 @@ Json case_json(const JointCase& each) {
     if (c.cycles) out["cycles"] = *c.cycles;
     out["rule"] = each.rule.name;
     if (!each.state.empty()) out["state"] = each.state;
-    out["source"] = json::of(view(each.rule.source));
+    out["source"] = json::of(each.rule.source.view());
     return out;
 }
 
@@ -266,7 +264,7 @@ std::string loads_json(const TrailerLoads& loads) {
         line["up"] = json::of(Value(each.load.up));
         line["rearward"] = json::of(Value(each.load.rearward));
         line["right"] = json::of(Value(each.load.right));
-        line["source"] = json::of(view(each.rule.source));
+        line["source"] = json::of(each.rule.source.view());
         if (!each.free_body.empty()) line["free_body"] = body_json(each.free_body);
         out["coupling"].push_back(std::move(line));
     }

@@ -10,8 +10,6 @@ namespace faywright {
 
 namespace {
 
-Source view(const RowSource& source) { return {source.document, source.edition, source.place, source.basis}; }
-
 template <class Record>
 std::vector<NamedValue> values_of(const Row<Record>& row) {
     std::vector<NamedValue> values;
@@ -45,8 +43,9 @@ std::string rows_text(const Table<Record>& table) {
         for (const auto& value : values_of(row))
             line += fmt::format("{}{} {}", line.empty() ? "" : ";  ", value.key, value.text.empty() ? print(value.value, 5) : value.text);
         out += wrapped(line, "    ", "    ");
-        out += wrapped(source_text(view(row.source)), "    source: ", "        ");
-        for (const auto& [key, source] : row.source_of) out += wrapped(source_text(view(source)), fmt::format("    {}: ", key), "        ");
+        out += wrapped(source_text(row.source.view()), "    source: ", "        ");
+        for (const auto& [key, source] : row.source_of)
+            out += wrapped(source_text(source.view()), fmt::format("    {}: ", key), "        ");
         if (!row.note.empty()) out += wrapped(row.note, "    note: ", "        ");
     }
     return out;
@@ -64,8 +63,8 @@ json::Json rows_json(const Table<Record>& table) {
             else
                 line[value.key] = value.text;
         }
-        line["source"] = json::of(view(row.source));
-        for (const auto& [key, source] : row.source_of) line["source-of"][key] = json::of(view(source));
+        line["source"] = json::of(row.source.view());
+        for (const auto& [key, source] : row.source_of) line["source-of"][key] = json::of(source.view());
         if (!row.note.empty()) line["note"] = row.note;
         rows.push_back(std::move(line));
     }

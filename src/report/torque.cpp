@@ -8,12 +8,6 @@
 
 namespace faywright {
 
-namespace {
-
-Source view(const RowSource& source) { return {source.document, source.edition, source.place, source.basis}; }
-
-}  // namespace
-
 std::string torque_text(const TorqueAnswer& answer) {
     std::string out = wrapped(fmt::format("class {}, {}; {}", answer.bolt_class, answer.finish.name, answer.method.name));
     out += wrapped(fmt::format("friction {} to {} in the thread, {} to {} under the nut; tool +-{} %", answer.finish.thread_friction_low,
@@ -30,7 +24,7 @@ std::string torque_text(const TorqueAnswer& answer) {
     out += '\n';
     out += wrapped(
         "Hexagon nut turned on a medium clearance hole. Greatest: least friction and strongest pull of the tool; least: the other ends.");
-    out += wrapped(source_text(view(answer.finish.source)), "friction: ", "  ") +
+    out += wrapped(source_text(answer.finish.source.view()), "friction: ", "  ") +
            wrapped(source_text(PreloadFromTorque::formula.source), "torque: ", "  ");
     out += wrapped(cautions()[1], "caution: ", "  ");
     return out;
@@ -51,7 +45,7 @@ std::string torque_json(const TorqueAnswer& answer) {
                                   {"max", json::of(line.plan.preload.greatest)}}},
                                 {"proof_utilisation", line.proof_share}});
     out["source"] = json::of(PreloadFromTorque::formula.source);
-    out["friction_source"] = json::of(view(answer.finish.source));
+    out["friction_source"] = json::of(answer.finish.source.view());
     out["caution"] = cautions()[1];
     return json::printed(out);
 }

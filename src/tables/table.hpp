@@ -15,6 +15,9 @@ namespace faywright {
 struct RowSource {
     std::string document, edition, place;
     Basis basis = Basis::practice;
+
+    /// For printers; it points into this.
+    [[nodiscard]] Source view() const { return {document, edition, place, basis}; }
 };
 
 /// A record of a table with its name and its provenance.
