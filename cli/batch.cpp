@@ -14,7 +14,8 @@ namespace faywright::cli {
 namespace {
 
 /// One line of a batch: its JSON line, and the exit status it alone would give.
-std::pair<std::string, int> batch_line(const std::string& text, std::size_t number, const Tables& tables, Assessment& assessment) {
+std::pair<std::string, int> batch_line(const std::string& text, std::size_t number, const CheckOptions& options, const Tables& tables,
+                                       Assessment& assessment) {
     Diagnostics diagnostics;
     auto input = text;
     std::optional<Joint> joint;
@@ -25,7 +26,7 @@ std::pair<std::string, int> batch_line(const std::string& text, std::size_t numb
     } else if (text == "-") {
         complain(diagnostics, "file.unreadable", "a line of a batch is the path of a file, not standard input again");
     } else if (const auto file = read_input(text, input, diagnostics); file) {
-        joint = read_joint(*file, text, tables, diagnostics, files_beside(text));
+        joint = read_joint(*file, text, tables, diagnostics, files_beside(text, options));
     }
     if (!joint) return {errors_line(diagnostics, input), unusable};
     assess(*joint, assessment);
@@ -44,14 +45,20 @@ int check_batch(const CheckOptions& options) {
     const auto assessment = std::make_unique<Assessment>();
     int status = passed;
     std::string text;
+    bool any = false;
     for (std::size_t number = 1; std::getline(std::cin, text); ++number) {
-        if (!text.empty() && text.back() == '\r') text.pop_back();
+        if (number == 1 && text.compare(0, 3, "\xef\xbb\xbf") == 0) text.erase(0, 3);
+        text.erase(0, std::min(text.find_first_not_of(" \t"), text.size()));
+        while (!text.empty() && std::string_view(" \t\r").find(text.back()) != std::string_view::npos) text.pop_back();
         if (is_blank(text)) continue;
-        const auto [line, own] = batch_line(text, number, tables, *assessment);
+        any = true;
+        const auto [line, own] = batch_line(text, number, options, tables, *assessment);
         status = std::max(status, own);
         if (const int sent = deliver(line, {}, passed); sent != passed) return sent;
     }
-    return status;
+    if (any) return status;
+    complain(diagnostics, "batch.empty", "standard input holds no line with a joint");
+    return refuse(diagnostics);
 }
 
 }  // namespace faywright::cli

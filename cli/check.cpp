@@ -55,7 +55,7 @@ int check(const CheckOptions& options) {
     std::string name;
     const auto text = read_input(options.input, name, diagnostics);
     if (!text) return refuse(diagnostics);
-    const auto joint = read_joint(*text, name, tables, diagnostics, files_beside(options.input));
+    const auto joint = read_joint(*text, name, tables, diagnostics, files_beside(options.input, options));
     if (!joint) return refuse(diagnostics);
     const auto assessment = std::make_unique<Assessment>();
     assess(*joint, *assessment);

@@ -53,16 +53,18 @@ std::optional<std::string> read_input(const std::string& path, std::string& show
     return text;
 }
 
-FileReader files_beside(const std::string& path) {
+FileReader files_beside(const std::string& path, const Common& common) {
     if (path == "-") return {};
-    return [folder = std::filesystem::path(path).parent_path()](const std::string& named) -> std::optional<NamedText> {
-        NamedText file;
-        Diagnostics unreadable;
-        auto text = read_input((folder / named).string(), file.name, unreadable);
-        if (!text) return std::nullopt;
-        file.text = std::move(*text);
-        return file;
-    };
+    return
+        [folder = std::filesystem::path(path).parent_path(), inputs = common.inputs](const std::string& named) -> std::optional<NamedText> {
+            NamedText file;
+            Diagnostics unreadable;
+            auto text = read_input((folder / named).string(), file.name, unreadable);
+            inputs->push_back((folder / named).string());
+            if (!text) return std::nullopt;
+            file.text = std::move(*text);
+            return file;
+        };
 }
 
 bool print_all(std::FILE* stream, std::string_view text) {
@@ -117,10 +119,16 @@ int deliver(const std::string& text, const Common& common, int wanted) {
     }
     std::error_code failure;
     const std::filesystem::path target(*common.output);
-    if (std::filesystem::equivalent(target, common.input, failure)) {
-        tell(fmt::format("\"{}\" is the input itself; nothing was written", *common.output));
-        return unusable;
-    }
+    auto inputs = *common.inputs;
+    inputs.push_back(common.input);
+    if (common.data)
+        for (std::filesystem::directory_iterator entry(*common.data, failure), end; !failure && entry != end; entry.increment(failure))
+            inputs.push_back(entry->path().string());
+    for (const auto& input : inputs)
+        if (std::filesystem::equivalent(target, input, failure)) {
+            tell(fmt::format("\"{}\" is an input itself; nothing was written", *common.output));
+            return unusable;
+        }
     const auto status = std::filesystem::status(target, failure);
     const bool plain = !std::filesystem::exists(status) || std::filesystem::is_regular_file(status);
     if (!std::filesystem::is_directory(status) && (plain ? replace_file(behind_links(target), text) : write_through(target, text)))

@@ -7,6 +7,7 @@
 
 #include <cstdio>
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,7 +25,9 @@ struct Common {
     std::optional<std::string> output;
     std::optional<std::filesystem::path> data;
     bool no_color = false;
-    std::string input;  ///< the file read, which the output must not replace
+    std::string input;  ///< the file read
+    /// Every file read for the answer: the output must not replace one. Shared, so that readers may add to it.
+    std::shared_ptr<std::vector<std::string>> inputs = std::make_shared<std::vector<std::string>>();
 };
 
 struct CheckOptions : Common {
@@ -71,7 +74,8 @@ int torque(const TorqueOptions& options);
 [[nodiscard]] std::optional<std::string> read_input(const std::string& path, std::string& shown_name, Diagnostics& diagnostics);
 
 /// Reads the files a joint file names: paths start from its folder. Standard input has none, and reads none.
-[[nodiscard]] FileReader files_beside(const std::string& path);
+/// What they read is remembered in `common.inputs`.
+[[nodiscard]] FileReader files_beside(const std::string& path, const Common& common);
 
 /// Writes all of it at once; false where that failed.
 [[nodiscard]] bool print_all(std::FILE* stream, std::string_view text);

@@ -3,6 +3,7 @@
 #include "progress.hpp"
 #include "report/search.hpp"
 
+#include <cmath>
 #include <filesystem>
 #include <map>
 #include <memory>
@@ -41,6 +42,10 @@ Node moved(Node root, const std::string& from, const std::string& to) {
 
 int size(const SizeOptions& options) {
     Diagnostics diagnostics;
+    if (!std::isfinite(options.target)) complain(diagnostics, "number.range", "--target is no number");
+    if (options.output == "-")
+        complain(diagnostics, "size.output", "-o names the file of the chosen joint; the report stands on standard output already");
+    if (diagnostics.any()) return refuse(diagnostics);
     const auto tables = load_tables(options.data, diagnostics);
     if (diagnostics.any()) return refuse(diagnostics);
     std::string name;
@@ -58,7 +63,7 @@ int size(const SizeOptions& options) {
                           .best = options.best,
                           .quick = options.quick,
                           .threads = options.threads == 0 ? usable_threads() : options.threads,
-                          .read_file = once_each(files_beside(options.input))};
+                          .read_file = once_each(files_beside(options.input, options))};
     check_options(task, diagnostics);
     if (diagnostics.any()) return refuse(diagnostics);
     Progress progress;
@@ -72,7 +77,8 @@ int size(const SizeOptions& options) {
     if (options.output && !answer.best.empty()) {
         const auto there = moved(*root, options.input, *options.output);
         const SearchTask written{there, choices, tables};
-        if (const int status = deliver(variant_file(written, answer.best.front()), options, passed); status != passed) return status;
+        if (const int status = deliver(variant_file(written, answer.best.front(), answer.own_tables), options, passed); status != passed)
+            return status;
     }
     return deliver(told, {}, answer.best.empty() ? failed : passed);
 }

@@ -360,6 +360,33 @@ std::optional<Joint> joint_of(const SearchTask& task, std::size_t index, Diagnos
     return read_joint(variant_of(task.root, task.choices, options_of(task.choices, index)), task.tables, diagnostics, task.read_file);
 }
 
+std::vector<std::string> search_warnings(const SearchTask& task) {
+    std::vector<std::string> out;
+    std::string unseen;
+    bool pattern = false;
+    for (const auto& choice : task.choices)
+        for (const auto& path : choice.paths) {
+            pattern = pattern || path.compare(0, 7, "pattern") == 0;
+            if (task.objective == Objective::parts || path.compare(0, 5, "part[") != 0) continue;
+            const Node* part = task.root.locate(path.substr(0, path.find(']') + 1));
+            const Node* kind = part == nullptr ? nullptr : part->find("kind");
+            const auto rest = path.substr(path.find(']') + 1);
+            const bool rail = kind != nullptr && kind->text == "section" && rest.compare(0, 5, ".tube") != 0;
+            const Node* outline = part == nullptr ? nullptr : part->find("outline");
+            const bool runs_on = kind != nullptr && kind->text == "plate" && (outline == nullptr || outline->entries.size() < 4);
+            if (rail || runs_on) unseen += fmt::format("{}{}", unseen.empty() ? "" : ", ", choice.path);
+        }
+    if (!unseen.empty())
+        out.push_back(fmt::format("{} does not see what is chosen for {}: the rail, and a plate that runs on, are not counted in it",
+                                  word_of(task.objective), unseen));
+    if (pattern)
+        out.emplace_back(
+            "the loads stand as the file gives them for every pattern: a share that was reckoned for one pattern, as that of a side load, "
+            "must be "
+            "reckoned anew for the chosen one");
+    return out;
+}
+
 void check_options(const SearchTask& task, Diagnostics& diagnostics) {
     // One choice at a time leaves its first option: a mistake in what all variants share is told once.
     std::set<std::tuple<int, int, std::string>> told;
@@ -435,6 +462,9 @@ SearchAnswer search(const SearchTask& task, Progress& progress) {
     answer.refusals = std::move(all.refusals);
     if (all.example) answer.refusal_example = all.example->second;
     answer.complete = answer.seen == answer.variants;
+    Diagnostics ignored;
+    if (!answer.best.empty())
+        if (const auto joint = joint_of(task, answer.best.front().index, ignored); joint) answer.own_tables = own_tables_of(*joint);
     return answer;
 }
 

@@ -62,7 +62,8 @@ struct SearchAnswer {
     Tally total;                              ///< not in a quick search, nor the next three
     std::vector<std::vector<Tally>> options;  ///< of each choice and option
     std::map<std::string, std::size_t> refusals;
-    std::string refusal_example;  ///< message of the first variant refused
+    std::string refusal_example;          ///< message of the first variant refused
+    std::vector<std::string> own_tables;  ///< rows of a shop's own tables that the best joint uses
     bool complete = true;
 };
 
@@ -71,6 +72,9 @@ struct SearchAnswer {
 
 /// The joint of a variant; nothing where it cannot be built, for the reasons in the diagnostics.
 [[nodiscard]] std::optional<Joint> joint_of(const SearchTask& task, std::size_t index, Diagnostics& diagnostics);
+
+/// What the reader must know of such a search: what the objective does not see, and loads that may belong to another pattern.
+[[nodiscard]] std::vector<std::string> search_warnings(const SearchTask& task);
 
 /// Checks every option by itself before the search: what is written wrong is a mistake, not a variant ruled out.
 void check_options(const SearchTask& task, Diagnostics& diagnostics);

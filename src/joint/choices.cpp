@@ -69,6 +69,56 @@ std::vector<Node> options_of_range(const Node& range, const std::string& path, D
     return options;
 }
 
+/// All that an option says.
+std::string whole_text(const Node& option) {
+    std::string out;
+    switch (option.kind) {
+        case Node::Kind::string: return option.text;
+        case Node::Kind::number: return print_number(option.number, 12);
+        case Node::Kind::boolean: return option.boolean ? "true" : "false";
+        case Node::Kind::array:
+            for (const auto& item : option.items) out += (out.empty() ? "" : ", ") + whole_text(item);
+            return fmt::format("[{}]", out);
+        case Node::Kind::table:
+            for (const auto& entry : option.entries)
+                out += fmt::format("{}{} = {}", out.empty() ? "" : ", ", entry.key, whole_text(entry.value));
+            return fmt::format("{{{}}}", out);
+        case Node::Kind::other: break;
+    }
+    return "a date or time";
+}
+
+/// What tells a part apart, where it has such a word; else all it says.
+std::string short_text(const Node& option) {
+    for (const char* key : {"material", "series", "name"})
+        if (const Node* node = option.find(key); node != nullptr && node->kind == Node::Kind::string) return node->text;
+    return whole_text(option);
+}
+
+std::vector<std::string> names_of(const std::vector<Node>& options) {
+    std::vector<std::string> names;
+    for (const auto& option : options) names.push_back(short_text(option));
+    for (std::size_t i = 0; i < names.size(); ++i)
+        if (std::count(names.begin(), names.end(), short_text(options[i])) > 1) names[i] = whole_text(options[i]);
+    return names;
+}
+
+/// What is asked of the joint, not what it is made of: a search that could choose it would choose the least.
+bool is_demand(const std::string& path) {
+    const auto key = path.substr(0, path.find_first_of(".["));
+    for (const char* demand : {"service-class", "life", "load-case", "loads", "loads-joint", "temperatures", "overrides", "title"})
+        if (key == demand) return true;
+    return false;
+}
+
+/// Whether one of two paths leads to the other's field or into it.
+bool overlap(const std::string& a, const std::string& b) {
+    const auto& shorter = a.size() < b.size() ? a : b;
+    const auto& longer = a.size() < b.size() ? b : a;
+    return longer.compare(0, shorter.size(), shorter) == 0 &&
+           (longer.size() == shorter.size() || longer[shorter.size()] == '.' || longer[shorter.size()] == '[');
+}
+
 std::vector<std::string> split(const std::string& path) {
     std::vector<std::string> paths;
     for (std::size_t at = 0; at <= path.size();) {
@@ -88,13 +138,16 @@ std::string by_number(const Node& root, const std::string& path) {
     const Node* parts = root.find("part");
     if (path.compare(0, head.size(), head) != 0 || parts == nullptr) return path;
     const auto rest = std::string_view(path).substr(head.size());
+    std::string found;
     for (std::size_t i = 0; i < parts->items.size(); ++i) {
         const Node* name = parts->items[i].find("name");
         if (name == nullptr || rest.substr(0, name->text.size()) != name->text) continue;
         const auto tail = rest.substr(name->text.size());
-        if (tail.empty() || tail.front() == '.') return fmt::format("part[{}]{}", i, tail);
+        if (!tail.empty() && tail.front() != '.') continue;
+        if (!found.empty()) return path;  // two parts of one name: neither is meant
+        found = fmt::format("part[{}]{}", i, tail);
     }
-    return path;
+    return found.empty() ? path : found;
 }
 
 /// The place a path leads to; nullptr where it leads nowhere. Keys that are not there yet are made, as if written at `at`.
@@ -147,17 +200,20 @@ std::vector<Choice> read_choices(const Node& root, Diagnostics& diagnostics) {
     std::vector<Choice> choices;
     const Node* table = root.find("choices");
     if (table == nullptr || table->kind != Node::Kind::table || table->entries.empty()) {
-        diagnostics.error({"choices.none",
-                           "the joint file leaves nothing open: [choices] with paths of fields and their options is wanted",
-                           table == nullptr ? root.at : table->at,
-                           "",
-                           {},
-                           "for example \"bolt.size\" = [\"M12\", \"M16\"]"});
+        diagnostics.error(
+            {"choices.none",
+             table != nullptr && table->kind != Node::Kind::table
+                 ? fmt::format("choices is {}; a table of paths of fields and their options is wanted", kind_name(table->kind))
+                 : "the joint file leaves nothing open: [choices] with paths of fields and their options is wanted",
+             table == nullptr ? root.at : table->at,
+             "",
+             {},
+             "for example \"bolt.size\" = [\"M12\", \"M16\"]"});
         return choices;
     }
     double variants = 1.0;
     for (const auto& entry : table->entries) {
-        Choice choice{entry.key, entry.at, {}, {}};
+        Choice choice{entry.key, entry.at, {}, {}, {}};
         for (const auto& path : split(entry.key)) choice.paths.push_back(by_number(root, path));
         for (const auto& path : choice.paths) {
             Node trial = root;
@@ -169,8 +225,37 @@ std::vector<Choice> read_choices(const Node& root, Diagnostics& diagnostics) {
                                    {},
                                    "paths are as in bolt.size, part[1].thickness or part.NAME.thickness"});
         }
+        for (const auto& path : choice.paths) {
+            if (is_demand(path))
+                diagnostics.error(
+                    {"choices.demand",
+                     fmt::format("choices.\"{}\" is asked of the joint and is none of its parts: the search would choose the least",
+                                 shown(entry.key)),
+                     entry.at,
+                     "",
+                     {},
+                     "search once for each"});
+            for (const auto& other : choices)
+                for (const auto& there : other.paths)
+                    if (overlap(path, there))
+                        diagnostics.error(
+                            {"choices.overlap",
+                             fmt::format("choices.\"{}\" and choices.\"{}\" are about the same field", shown(other.path), shown(entry.key)),
+                             entry.at,
+                             "",
+                             {{other.at, "the other"}},
+                             ""});
+        }
         const Node& value = entry.value;
-        if (value.kind == Node::Kind::table) {
+        if (value.kind == Node::Kind::table && value.find("from") == nullptr && value.find("to") == nullptr &&
+            value.find("step") == nullptr) {
+            diagnostics.error({"choices.options",
+                               fmt::format("choices.\"{}\" is a table, and no range {{from, to, step}}", shown(entry.key)),
+                               entry.at,
+                               "",
+                               {},
+                               "a path of several keys stands in quotes: \"bolt.size\" = [...]"});
+        } else if (value.kind == Node::Kind::table) {
             choice.options = options_of_range(value, entry.key, diagnostics);
         } else if (value.kind == Node::Kind::array && !value.items.empty() && value.items.size() <= most_options) {
             choice.options = value.items;
@@ -183,15 +268,24 @@ std::vector<Choice> read_choices(const Node& root, Diagnostics& diagnostics) {
                                {},
                                ""});
         }
-        for (std::size_t i = 0; i < choice.options.size(); ++i)
-            for (std::size_t j = 0; j < i; ++j)
-                if (option_text(choice.options[i]) == option_text(choice.options[j]))
-                    diagnostics.error({"choices.options",
-                                       fmt::format("choices.\"{}\" has {} twice", shown(entry.key), option_text(choice.options[i])),
-                                       choice.options[i].at,
-                                       "",
-                                       {},
-                                       ""});
+        choice.names = names_of(choice.options);
+        for (std::size_t i = 0; i < choice.options.size(); ++i) {
+            if (std::find(choice.names.begin(), choice.names.begin() + static_cast<std::ptrdiff_t>(i), choice.names[i]) !=
+                choice.names.begin() + static_cast<std::ptrdiff_t>(i))
+                diagnostics.error({"choices.options",
+                                   fmt::format("choices.\"{}\" has {} twice", shown(entry.key), shown(choice.names[i])),
+                                   choice.options[i].at,
+                                   "",
+                                   {},
+                                   ""});
+            if (choice.names[i] == "none" && (choice.paths.front().compare(0, 5, "part[") != 0 || choice.paths.front().back() != ']'))
+                diagnostics.error({"choices.options",
+                                   fmt::format("choices.\"{}\": only a whole part may be left out by \"none\"", shown(entry.key)),
+                                   choice.options[i].at,
+                                   "",
+                                   {},
+                                   ""});
+        }
         variants *= static_cast<double>(std::max<std::size_t>(1, choice.options.size()));
         choices.push_back(std::move(choice));
     }
@@ -203,29 +297,6 @@ std::vector<Choice> read_choices(const Node& root, Diagnostics& diagnostics) {
                            {},
                            ""});
     return choices;
-}
-
-std::string option_text(const Node& option) {
-    switch (option.kind) {
-        case Node::Kind::string: return option.text;
-        case Node::Kind::number: return print_number(option.number, 12);
-        case Node::Kind::boolean: return option.boolean ? "true" : "false";
-        case Node::Kind::array: {
-            std::string out;
-            for (const auto& item : option.items) out += (out.empty() ? "" : ", ") + option_text(item);
-            return "[" + out + "]";
-        }
-        case Node::Kind::table: {
-            // A part goes by what tells it apart.
-            for (const char* key : {"material", "series", "name"})
-                if (const Node* node = option.find(key); node != nullptr && node->kind == Node::Kind::string) return node->text;
-            std::string out;
-            for (const auto& entry : option.entries) out += (out.empty() ? "" : ", ") + entry.key + " = " + option_text(entry.value);
-            return "{" + out + "}";
-        }
-        case Node::Kind::other: break;
-    }
-    return "?";
 }
 
 Node variant_of(const Node& root, const std::vector<Choice>& choices, const std::vector<std::size_t>& options) {

@@ -141,20 +141,23 @@ std::optional<TakenLoads> take_loads(JointFile& file, const Node& root, const Ta
 
 namespace {
 
-/// The trailer file shares a side load by where it puts the groups: they should be where the bolts are.
+/// The trailer file shares a side load by where it puts the groups. A group of several bolts turns as one bolt at the root mean square
+/// of their distances.
 void compare_groups(const Lap& lap, Joint& joint) {
-    auto ahead = mm(0), behind = mm(0);
+    auto ahead = squared(mm(0)), behind = squared(mm(0));
     int bolts_ahead = 0, bolts_behind = 0;
     for (const auto& p : joint.positions) {
-        (p.x > mm(0) ? ahead : behind) += p.x;
+        (p.x > mm(0) ? ahead : behind) += squared(p.x);
         ++(p.x > mm(0) ? bolts_ahead : bolts_behind);
     }
-    if (bolts_ahead > 0) ahead /= static_cast<double>(bolts_ahead);
-    if (bolts_behind > 0) behind /= static_cast<double>(bolts_behind);
-    if (bolts_ahead > 0 && bolts_behind > 0 && abs(ahead - lap.front) <= mm(20) && abs(behind + lap.rear) <= mm(20)) return;
-    joint.load_warnings.push_back(fmt::format(
-        "the trailer file puts the lap's groups {} before and {} behind the joint's origin; the bolts' means are at x = {} and {}",
-        print(Value(lap.front)), print(Value(lap.rear)), print(Value(ahead)), print(Value(behind))));
+    const auto distance = [](Area squares, int bolts) { return bolts > 0 ? sqrt(squares / static_cast<double>(bolts)) : mm(0); };
+    const Length before = distance(ahead, bolts_ahead), after = distance(behind, bolts_behind);
+    if (abs(before - lap.front) <= mm(10) && abs(after - lap.rear) <= mm(10)) return;
+    joint.load_warnings.push_back(
+        fmt::format("the trailer file puts the lap's groups {} before and {} behind the joint's origin; the bolts' root mean squares are "
+                    "{} and {}: a side "
+                    "load is not shared as it falls on them",
+                    print(Value(lap.front)), print(Value(lap.rear)), print(Value(before)), print(Value(after))));
 }
 
 }  // namespace

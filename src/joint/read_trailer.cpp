@@ -440,6 +440,17 @@ void TrailerResolver::warnings() {
             told(fmt::format("the nose load of {} is more than a tenth of the mass or 1000 kg: beyond what counts as a centre-axle trailer",
                              print(Value(Mass(mass)))));
     }
+    for (const auto& each : out.coupling) {
+        if (!each.motion) continue;
+        const auto state = std::find_if(out.states.begin(), out.states.end(), [&](const TrailerState& s) { return s.name == each.state; });
+        if (state == out.states.end()) continue;
+        const auto wheels = wheel_loads(state->body, *each.motion);
+        if (min(wheels.left, wheels.right) < newton(0))
+            out.warnings.push_back(
+                fmt::format("{}; {}: a wheel would have to pull on the ground, so the trailer tips over before: its loads hold "
+                            "no more",
+                            each.name, each.state));
+    }
     if (file.brakes.kind == BrakeKind::none && file.mass > kg(750))
         out.warnings.push_back("no brakes at more than 750 kg: most rules ask for them");
 }

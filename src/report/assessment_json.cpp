@@ -122,6 +122,7 @@ std::string assessment_line(const Assessment& a, const std::string& input) {
     out["torque"] = json::of(a.state.torque);
     out["clamp_min"] = json::of(a.state.settled_least);
     if (a.state.tube.present) out["tube"] = a.state.tube.stock->name;
+    if (const auto own = own_tables_of(joint); !own.empty()) out["own_tables"] = own;
     return json::line(out);
 }
 

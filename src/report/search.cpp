@@ -52,7 +52,7 @@ std::string options_text(const SearchTask& task, const Candidate& candidate) {
     std::string out;
     const auto options = options_of(task.choices, candidate.index);
     for (std::size_t i = 0; i < options.size(); ++i)
-        out += fmt::format("{}{} {}", out.empty() ? "" : "; ", task.choices[i].path, option_text(task.choices[i].options[options[i]]));
+        out += fmt::format("{}{} {}", out.empty() ? "" : "; ", task.choices[i].path, task.choices[i].names[options[i]]);
     return out;
 }
 
@@ -77,7 +77,7 @@ std::string why_not_text(const SearchTask& task, const SearchAnswer& answer) {
                 words += fmt::format("; fails {} in {}", id, percent(count, tally.variants));
             }
             if (tally.refused > 0) words += fmt::format("; cannot be built in {}", percent(tally.refused, tally.variants));
-            out += wrapped(words, fmt::format("    {}: ", option_text(task.choices[i].options[o])), "      ");
+            out += wrapped(words, fmt::format("    {}: ", task.choices[i].names[o]), "      ");
         }
     }
     if (!answer.refusals.empty()) {
@@ -92,8 +92,7 @@ std::string why_not_text(const SearchTask& task, const SearchAnswer& answer) {
 json::Json candidate_json(const SearchTask& task, const Candidate& candidate) {
     json::Json out;
     const auto options = options_of(task.choices, candidate.index);
-    for (std::size_t i = 0; i < options.size(); ++i)
-        out["choices"][task.choices[i].path] = option_text(task.choices[i].options[options[i]]);
+    for (std::size_t i = 0; i < options.size(); ++i) out["choices"][task.choices[i].path] = task.choices[i].names[options[i]];
     out["objective"] = candidate.objective;
     out["mass"] = json::of(candidate.bill.mass);
     out["parts"] = candidate.bill.pieces;
@@ -112,7 +111,11 @@ json::Json tally_json(const Tally& tally) {
 }  // namespace
 
 std::string search_text(const SearchTask& task, const SearchAnswer& answer, const std::string& title) {
-    std::string out = wrapped(title, answer.best.empty() ? "NONE PASSES  " : "FOUND  ", "      ");
+    std::string out = wrapped(title,
+                              !answer.best.empty() ? "FOUND  "
+                              : answer.complete    ? "NONE PASSES  "
+                                                   : "NONE FOUND SO FAR  ",
+                              "      ");
     if (!answer.complete)
         out += wrapped(fmt::format("INCOMPLETE: ended early after {} of {} variants; what is not told was not looked at",
                                    grouped(answer.seen), grouped(answer.variants)));
@@ -163,19 +166,23 @@ std::string search_json(const SearchTask& task, const SearchAnswer& answer, cons
             for (std::size_t o = 0; o < task.choices[i].options.size(); ++o) {
                 auto one = tally_json(answer.options[i][o]);
                 one["choice"] = task.choices[i].path;
-                one["option"] = option_text(task.choices[i].options[o]);
+                one["option"] = task.choices[i].names[o];
                 out["why_not"].push_back(std::move(one));
             }
         out["refusals"] = json::Json::object();
         for (const auto& [code, count] : answer.refusals) out["refusals"][code] = count;
     }
+    out["own_tables"] = answer.own_tables;
+    out["warnings"] = search_warnings(task);
     out["cautions"] = cautions();
     return json::printed(out);
 }
 
-std::string variant_file(const SearchTask& task, const Candidate& candidate) {
+std::string variant_file(const SearchTask& task, const Candidate& candidate, const std::vector<std::string>& own_tables) {
+    std::string own;
+    for (const auto& row : own_tables) own += fmt::format("# With the own row {}\n", row);
     const auto variant = variant_of(task.root, task.choices, options_of(task.choices, candidate.index));
-    return fmt::format("# Chosen by faywright size: {}\n\n{}", options_text(task, candidate), TomlWriter(variant).text());
+    return fmt::format("# Chosen by faywright size: {}\n{}\n{}", options_text(task, candidate), own, TomlWriter(variant).text());
 }
 
 }  // namespace faywright

@@ -12,7 +12,7 @@ namespace faywright {
 
 [[nodiscard]] std::string search_json(const SearchTask& task, const SearchAnswer& answer, const std::string& title);
 
-/// A joint file of one variant, complete, for `check`.
-[[nodiscard]] std::string variant_file(const SearchTask& task, const Candidate& candidate);
+/// A joint file of one variant, complete, for `check`; it names the rows of a shop's own tables it needs.
+[[nodiscard]] std::string variant_file(const SearchTask& task, const Candidate& candidate, const std::vector<std::string>& own_tables = {});
 
 }  // namespace faywright

@@ -38,6 +38,11 @@ std::string events_text(const Uncertainty& u) {
     std::string out = "\n  HOW LIKELY in the joint's life; each bound with 95 % confidence\n";
     for (const auto& event : u.events)
         out += wrapped(likely(event), "  " + fitted(event.info->title, label_width), std::string(label_width + 2, ' '));
+    out += wrapped(
+        "only these are drawn: fatigue, bearing, tear-out, the rail's section, the nut and its thread are not, so this is no probability "
+        "that "
+        "the joint holds",
+        "  ", "  ");
     return out + wrapped("the bounds are those of the drawing alone; what the assumed distributions leave open is not in them", "  ", "  ");
 }
 

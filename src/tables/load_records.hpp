@@ -71,6 +71,7 @@ struct LoadRule {
     static const char* fault(const LoadRule& r) {
         const bool multiple = r.kind != LoadKind::heave && r.kind != LoadKind::kerb;
         if (multiple && !r.multiple) return "multiple is missing for this kind";
+        if (multiple && r.multiple && *r.multiple == 0.0) return "a multiple of nothing is no load";
         if (r.kind == LoadKind::heave && (!r.acceleration || !r.air_sprung)) return "a coupling heave has acceleration and air-sprung";
         if (r.kind == LoadKind::kerb && (!r.speed || !r.stiffness)) return "a kerb has speed and stiffness";
         if (r.kind == LoadKind::fatigue && (!r.angle || !r.cycles)) return "fatigue has angle and cycles";

@@ -175,7 +175,7 @@ TEST_SUITE("assess/search") {
     }
 
     TEST_CASE("the answer is the same on any number of threads") {
-        const Open open(random_space(7) + "\"temperatures.hottest\" = [\"50 degC\", \"60 degC\", \"70 degC\"]\n");
+        const Open open(random_space(7) + "\"tightening.retighten\" = [true, false]\n");
         const auto one = all_of(searched(open.task, false, 1));
         for (const unsigned threads : {2U, 3U, 7U}) {
             CHECK(all_of(searched(open.task, false, threads)) == one);
@@ -267,7 +267,14 @@ TEST_SUITE("assess/search") {
             {"\"part[1.thickness\" = [\"8 mm\"]", "choices.path"},
             {"\"part.nobody.thickness\" = [\"8 mm\"]", "choices.path"},
             {"\"\" = [1]", "choices.path"},
-            {"\"title.x\" = [1]", "choices.path"},
+            {"\"title.x\" = [1]", "choices.path choices.demand"},
+            {"\"service-class\" = [\"off road\", \"as coded\"]", "choices.demand"},
+            {"\"load-case[0].force\" = [[\"1 N\", \"0 N\", \"0 N\"]]", "choices.demand"},
+            {"\"temperatures.hottest\" = [\"20 degC\"]", "choices.demand"},
+            {"\"bolt.size\" = [\"M12\"]\n\"bolt.size, bolt.class\" = [\"M16\"]", "choices.overlap"},
+            {"\"part[0]\" = [\"none\"]\n\"part[0].series\" = [\"ISO 7089\"]", "choices.overlap"},
+            {"\"part[0].series\" = [\"none\"]", "choices.options"},
+            {"bolt.size = [\"M14\", \"M16\"]", "choices.options"},
             {"\"choices.x\" = [1]", "choices.path"},
             {"\"pattern.rows\" = [\"two\"]", "type.wrong"},
             {"\"pattern.rows\" = [0]", "number.range"},

@@ -49,8 +49,8 @@ with tempfile.TemporaryDirectory() as name:
     status('"$F" check "$D" -o nowhere/file', 3, "cannot be written")
     status('long=$(printf "x%.0s" {1..255}); "$F" check "$D" -o "$long" && cat "$long"', 0, whole)
     status('(ulimit -f 1; "$F" check "$D" -o limited) || test ! -e limited', 0)
-    status('cp "$D" own.toml && "$F" check own.toml -o own.toml', 2, "is the input itself")
-    status('ln -s own.toml other.toml; "$F" check own.toml -o other.toml', 2, "is the input itself")
+    status('cp "$D" own.toml && "$F" check own.toml -o own.toml', 2, "is an input itself")
+    status('ln -s own.toml other.toml; "$F" check own.toml -o other.toml', 2, "is an input itself")
     status('cmp "$D" own.toml', 0)
     # A batch under GNU parallel: the same lines in the same order as in one run.
     joints = [str(path) for path in sorted((root / "cli/demo").glob("*.toml")) if path.stem != "trailer"] * 5
@@ -61,7 +61,7 @@ with tempfile.TemporaryDirectory() as name:
         sys.exit("a batch has not a line for each joint")
     # A search far too long to wait for: Ctrl-C gives what it has, the bar stands on a terminal only.
     wide = pathlib.Path(demo).with_name("drawbar-choices.toml").read_text().replace('step = "20 mm"', 'step = "0.001 mm"').replace('to = "260 mm"', 'to = "60.9 mm"')
-    wide = wide.replace("[choices]", '[choices]\n"life" = {from = "1 years", to = "50 years", step = "1 years"}\n"pattern.pitch-y" = {from = "40 mm", to = "41 mm", step = "0.01 mm"}')
+    wide = wide.replace("[choices]", '[choices]\n"tightening.proof-utilisation" = {from = 0.4, to = 0.89, step = 0.01}\n"pattern.pitch-y" = {from = "40 mm", to = "41 mm", step = "0.01 mm"}')
     (folder / "wide.toml").write_text(wide)
     run = subprocess.Popen([program, "size", "wide.toml"], cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
     time.sleep(1.5)
