@@ -139,7 +139,8 @@ struct BlockTearingCheck {
             const auto& view = s.seen_along(w.part, x_axis);
             const Length end = positive ? view.end_high : view.end_low;
             if (end > far_away / 2.0) continue;
-            const bool eccentric = abs(l.turning_about(s.pattern.centroid)) > mm(1) * sqrt(squared(l.force_x) + squared(l.force_y));
+            // Any lever counts, be it more than rounding.
+            const bool eccentric = abs(l.turning_about(s.pattern.centroid)) > um(1) * sqrt(squared(l.force_x) + squared(l.force_y));
             const auto compute = [&](bool bare, auto&& keep) {
                 auto& steps = keep;
                 steps.heading(BlockTearing::formula.title, BlockTearing::source(ply.method));

@@ -38,8 +38,13 @@ inline constexpr double most_utilisation_told = 10.0;
 
 struct UncertaintySettings {
     Sampling sampling;
-    std::array<double, inputs::count> width;  ///< times the score of each input of the list: none holds it at its median
-    UncertaintySettings() { width.fill(1.0); }
+    std::array<double, inputs::count> width = every_width(1.0);  ///< times the score of each input of the list: none holds it at its median
+
+    static constexpr std::array<double, inputs::count> every_width(double value) {
+        std::array<double, inputs::count> widths{};
+        widths.fill(value);
+        return widths;
+    }
 };
 
 /// An input as it scatters in this joint.

@@ -157,6 +157,19 @@ TEST_SUITE("assess/checks") {
         CHECK(find_check(*assessment_of(text, joint), "layer-pressure")->status == Status::fail);
     }
 
+    TEST_CASE("block tearing takes a load with any lever as eccentric, and the same on either side") {
+        const auto utilisation = [](const char* y) {
+            std::optional<Joint> joint;
+            auto text = edited(plain_plates, "at = [\"30 mm\", \"0 mm\", \"250 mm\"]\nforce = [\"0.84 kN\"",
+                               fmt::format("at = [\"30 mm\", \"{} mm\", \"250 mm\"]\nforce = [\"0.84 kN\"", y));
+            return find_check(*assessment_of(text, joint), "block-tearing")->outcome.utilisation;
+        };
+        CHECK(utilisation("0.5") > utilisation("0"));
+        CHECK(utilisation("1") == doctest::Approx(utilisation("0.5")).epsilon(1e-9));
+        CHECK(utilisation("-1") == doctest::Approx(utilisation("1")).epsilon(1e-9));
+        CHECK(utilisation("1.1") == doctest::Approx(utilisation("1")).epsilon(1e-9));
+    }
+
     TEST_CASE("a demand below nothing is no pass") {
         CHECK(limited(kN(-1), kN(2), Outcome::nowhere).utilisation == hopeless);
         CHECK(limited(kN(0), kN(0), Outcome::nowhere).utilisation == 0);
