@@ -85,7 +85,9 @@ std::vector<double> some_scores(std::size_t count, int draw) {
 TEST_SUITE_BEGIN("assess/uncertainty");
 
 TEST_CASE("without scatter a joint is the one with every band at its middle") {
-    for (const auto& [name, text] : kinds()) {
+    for (const auto& kind : kinds()) {
+        const auto& name = kind.first;
+        const auto& text = kind.second;
         INFO(name);
         const auto joint = read(text);
         const auto assessment = assessed(joint);
@@ -126,7 +128,9 @@ TEST_CASE("without scatter a joint is the one with every band at its middle") {
 
 TEST_CASE("a joint drawn is the joint assessed whole") {
     // The same functions on the same numbers.
-    for (const auto& [name, text] : kinds()) {
+    for (const auto& kind : kinds()) {
+        const auto& name = kind.first;
+        const auto& text = kind.second;
         const auto joint = read(text);
         const auto assessment = assessed(joint);
         const UncertainJoint uncertain(*assessment, all(1.0));
@@ -188,7 +192,9 @@ TEST_CASE("any joint can be drawn, and is then the joint assessed whole") {
 TEST_CASE("every input of the list moves an outcome of some joint") {
     std::set<std::string_view> moving, listed;
     for (const auto* info : list_of_inputs()) CHECK(listed.insert(info->id).second);
-    for (const auto& [name, text] : kinds()) {
+    for (const auto& kind : kinds()) {
+        const auto& name = kind.first;
+        const auto& text = kind.second;
         const auto joint = read(text);
         const auto assessment = assessed(joint);
         const UncertainJoint uncertain(*assessment, all(1.0));
