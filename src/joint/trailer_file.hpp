@@ -77,7 +77,8 @@ struct LapFields {
         field(Name{"name", "", "what the joint is called"}, self.name);
         field(Name{"lies", "", "the drawbar lies under or beside the rail"}, self.lies);
         field(Name{"middle", "", "coupling to the middle of the lap, the origin of the joint file"}, self.middle, detail::trailer_length);
-        field(Name{"front", "", "middle of the lap to the front group, forwards; of several bolts the root mean square of their distances"}, self.front, Range{mm(0), mm(5000)});
+        field(Name{"front", "", "middle of the lap to the front group, forwards; of several bolts the root mean square of their distances"},
+              self.front, Range{mm(0), mm(5000)});
         field(Name{"rear", "", "the same rearwards, to the rear group"}, self.rear, Range{mm(0), mm(5000)});
         field(Name{"length", "", "length of the lap"}, self.length, Range{mm(20), mm(10000)});
         field(Name{"height", "", "height of the plane where drawbar and rail meet"}, self.height, detail::trailer_height);

@@ -193,7 +193,6 @@ TEST_CASE("every input of the list moves an outcome of some joint") {
     std::set<std::string_view> moving, listed;
     for (const auto* info : list_of_inputs()) CHECK(listed.insert(info->id).second);
     for (const auto& kind : kinds()) {
-        const auto& name = kind.first;
         const auto& text = kind.second;
         const auto joint = read(text);
         const auto assessment = assessed(joint);
