@@ -3,7 +3,11 @@
 
 #include "quantity/characters.hpp"
 
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <set>
 
 namespace faywright {
 
@@ -41,15 +45,23 @@ Node converted(const Json& from, const TextPosition& place) {
 
 std::optional<Node> parse_json(const std::string& text, const TextPosition& place, Diagnostics& diagnostics) {
     int deep = 0;
-    const Json::parser_callback_t watch = [&deep](int depth, Json::parse_event_t, Json&) {
+    std::optional<std::string> twice;
+    std::vector<std::set<std::string>> keys;
+    const Json::parser_callback_t watch = [&](int depth, Json::parse_event_t event, Json& parsed) {
         deep = std::max(deep, depth);
-        return depth <= deepest;
+        if (depth > deepest) return false;
+        if (event == Json::parse_event_t::object_start) keys.emplace_back();
+        if (event == Json::parse_event_t::object_end && !keys.empty()) keys.pop_back();
+        if (event == Json::parse_event_t::key && !keys.empty() && !keys.back().insert(parsed.get<std::string>()).second)
+            twice = parsed.get<std::string>();
+        return true;
     };
     const auto json = text.size() > largest_input ? Json(Json::value_t::discarded) : Json::parse(text, watch, false);
-    if (json.is_discarded() || !json.is_object() || deep > deepest) {
+    if (json.is_discarded() || !json.is_object() || deep > deepest || twice) {
         diagnostics.error({"syntax.json",
                            text.size() > largest_input ? "the line is too long"
                            : deep > deepest            ? "values are nested too deeply"
+                           : twice                     ? fmt::format("the key \"{}\" stands twice", shown(*twice))
                                                        : "the line is no JSON object, nor the path of a file",
                            place,
                            "",

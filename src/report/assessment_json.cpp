@@ -123,6 +123,8 @@ std::string assessment_line(const Assessment& a, const std::string& input) {
     out["clamp_min"] = json::of(a.state.settled_least);
     if (a.state.tube.present) out["tube"] = a.state.tube.stock->name;
     if (const auto own = own_tables_of(joint); !own.empty()) out["own_tables"] = own;
+    if (std::any_of(joint.defaults.begin(), joint.defaults.end(), [](const DefaultTaken& taken) { return taken.path == "choices"; }))
+        out["choices"] = "passed over";
     return json::line(out);
 }
 
