@@ -64,13 +64,15 @@ int size(const SizeOptions& options) {
                           .quick = options.quick,
                           .threads = options.threads == 0 ? usable_threads() : options.threads,
                           .read_file = once_each(files_beside(options.input, options))};
-    check_options(task, diagnostics);
-    if (diagnostics.any()) return refuse(diagnostics);
     Progress progress;
-    const auto answer = [&] {
+    std::optional<SearchAnswer> found;
+    {
         const Watch watch(progress, "searching");
-        return search(task, progress);
-    }();
+        check_options(task, diagnostics);
+        if (!diagnostics.any()) found = search(task, progress);
+    }
+    if (!found) return refuse(diagnostics);
+    const auto& answer = *found;
     const Node* title = root->find("title");
     const auto told = options.format == Format::json ? search_json(task, answer, title->text) : search_text(task, answer, title->text);
     // The file asked for is the chosen joint; what is told goes to standard output.
