@@ -131,6 +131,8 @@ void assess(const Joint& joint, Assessment& a) {
     judge(a);
 }
 
+bool passes_within(const Assessment& a, double limit) { return a.passes && a.results[a.governing].outcome.utilisation <= limit * rounding; }
+
 bool assess_within(const Joint& joint, double limit, Assessment& a) {
     work_out(joint, a.state);
     checks::work_out_constants(a.state);
@@ -143,7 +145,7 @@ bool assess_within(const Joint& joint, double limit, Assessment& a) {
     });
     if (!within) return false;
     judge(a);
-    return a.passes && a.results[a.governing].outcome.utilisation <= limit * rounding;
+    return passes_within(a, limit);
 }
 
 double least_of_any_pattern(const State& state) {

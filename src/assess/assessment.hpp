@@ -43,6 +43,9 @@ struct Assessment {
 /// Runs every check. The joint must outlive the assessment, which points into it.
 void assess(const Joint& joint, Assessment& assessment);
 
+/// Whether an assessed joint passes with no check above `limit`.
+[[nodiscard]] bool passes_within(const Assessment& assessment, double limit);
+
 /// Whether a joint passes with no check above `limit`; only then is the assessment whole. Tells sooner what fails.
 [[nodiscard]] bool assess_within(const Joint& joint, double limit, Assessment& assessment);
 

@@ -95,6 +95,9 @@ std::size_t number_of(const CheckInfo* info) {
     return static_cast<std::size_t>(std::find(list.begin(), list.end(), info) - list.begin());
 }
 
+/// What is left out without a look must fail by a little more than rounding may make of it.
+constexpr double spared = 1.000001;
+
 bool better(const Candidate& a, const Candidate& b) {
     return std::tie(a.objective, a.utilisation, a.index) < std::tie(b.objective, b.utilisation, b.index);
 }
@@ -243,7 +246,7 @@ struct Block {
         const auto& governing = assessment.results[assessment.governing];
         Tally one;
         one.variants = 1;
-        if (assessment.passes && governing.outcome.utilisation <= task.target * rounding) {
+        if (passes_within(assessment, task.target)) {
             one.passed = 1;
             come_in(joint, outer, index);
         } else {
@@ -278,9 +281,8 @@ struct Block {
             const auto turning = pattern.is_point() ? Nm(0) : l.turning_about(pattern.centroid);
             static_cast<void>(in_plane_bolt_forces(joint.positions, pattern, {l.force_x, l.force_y}, turning, forces));
             const double share = state.factor_of(static_cast<int>(i)) / static_cast<double>(joint.planes.size());
-            // A little more than rounding may make of it.
             for (const auto& force : forces)
-                if (share * magnitude(force) > held * 1.000001) return true;
+                if (share * magnitude(force) > held * spared) return true;
         }
         return false;
     }
@@ -289,7 +291,7 @@ struct Block {
         auto options = options_at(split, task.choices, outer, first);
         const auto variant = variant_of(task.root, task.choices, options);
         Diagnostics diagnostics;
-        auto joint = resolved(variant, diagnostics);
+        auto joint = joint_of_tree(variant, task.tables, task.read_file, {}, diagnostics);
         const auto base = pattern_of(variant);
         std::array<std::optional<double>, most_bolts + 1> bounds;
         bool has_state = false;
@@ -317,8 +319,7 @@ struct Block {
                 if (!task.quick) refuse(index, options, fault);
             } else if (task.quick) {
                 look_at_quickly(*joint, outer, index);
-                // A little more than rounding may make of it.
-                if (!has_state && least_of_any_pattern(found.assessment->state) > task.target * 1.000001) {
+                if (!has_state && least_of_any_pattern(found.assessment->state) > task.target * spared) {
                     found.seen += last - inner - 1;
                     return;
                 }
@@ -327,16 +328,6 @@ struct Block {
                 look_at(*joint, outer, index, options);
             }
         }
-    }
-
-    [[nodiscard]] std::optional<Joint> resolved(const Node& variant, Diagnostics& diagnostics) const {
-        JointFile file;
-        read_node(variant, Path{}, file, ReadContext{diagnostics});
-        if (diagnostics.any()) return std::nullopt;
-        std::vector<DefaultTaken> ignored;
-        const auto taken = take_loads(file, variant, task.tables, task.read_file, ignored, diagnostics);
-        if (!taken) return std::nullopt;
-        return resolve(file, variant, task.tables, {}, taken->count, diagnostics);
     }
 };
 
@@ -382,47 +373,46 @@ std::vector<std::string> search_warnings(const SearchTask& task) {
     if (pattern)
         out.emplace_back(
             "the loads stand as the file gives them for every pattern: a share that was reckoned for one pattern, as that of a side load, "
-            "must be "
-            "reckoned anew for the chosen one");
+            "must be reckoned anew for the chosen one");
     return out;
 }
 
 void check_options(const SearchTask& task, Diagnostics& diagnostics) {
     // One choice at a time leaves its first option: a mistake in what all variants share is told once.
+    const auto each_option = [&task](const auto& visit) {
+        for (const auto& choice : task.choices) {
+            std::vector<std::size_t> options(task.choices.size(), 0);
+            auto& option = options[static_cast<std::size_t>(&choice - task.choices.data())];
+            for (; option < choice.options.size(); ++option) visit(choice, variant_of(task.root, task.choices, options));
+        }
+    };
     std::set<std::tuple<int, int, std::string>> told;
-    for (std::size_t i = 0; i < task.choices.size(); ++i)
-        for (std::size_t o = 0; o < task.choices[i].options.size(); ++o) {
-            std::vector<std::size_t> options(task.choices.size(), 0);
-            options[i] = o;
-            const auto variant = variant_of(task.root, task.choices, options);
-            Diagnostics found;
-            JointFile file;
-            read_node(variant, Path{}, file, ReadContext{found});
-            report_names(file, variant, task.tables, found);
-            for (const auto& d : found.sorted())
-                if (told.emplace(d.at.line, d.at.column, d.message).second) diagnostics.error(d);
-        }
+    each_option([&](const Choice&, const Node& variant) {
+        Diagnostics found;
+        JointFile file;
+        read_node(variant, Path{}, file, ReadContext{found});
+        report_names(file, variant, task.tables, found);
+        for (const auto& d : found.sorted())
+            if (told.emplace(d.at.line, d.at.column, d.message).second) diagnostics.error(d);
+    });
     if (diagnostics.any() || task.objective != Objective::cost) return;
-    Diagnostics ignored;
-    for (std::size_t i = 0; i < task.choices.size(); ++i)
-        for (std::size_t o = 0; o < task.choices[i].options.size(); ++o) {
-            std::vector<std::size_t> options(task.choices.size(), 0);
-            options[i] = o;
-            const auto joint = read_joint(variant_of(task.root, task.choices, options), task.tables, ignored, task.read_file);
-            if (!joint) continue;
-            const auto& section = joint->section;
-            const Row<StockTube>* stock = !section || section->tube.arrangement == TubeArrangement::none ? nullptr
-                                          : section->tube.stock                                          ? &*section->tube.stock
-                                                                : &section->tube.candidates.front();
-            const auto cost = cost_of(*joint, {stock, mm(1)}, task.tables);
-            if (!cost.missing.empty() && told.emplace(0, 0, cost.missing).second)
-                diagnostics.error({"price.missing",
-                                   fmt::format("the table prices has no price for \"{}\"", cost.missing),
-                                   task.choices[i].at,
-                                   "",
-                                   {},
-                                   "lay a prices.toml of the shop's over the built-in tables with --data"});
-        }
+    each_option([&](const Choice& choice, const Node& variant) {
+        Diagnostics ignored;
+        const auto joint = read_joint(variant, task.tables, ignored, task.read_file);
+        if (!joint) return;
+        const auto& section = joint->section;
+        const Row<StockTube>* stock = !section || section->tube.arrangement == TubeArrangement::none ? nullptr
+                                      : section->tube.stock                                          ? &*section->tube.stock
+                                                                                                     : &section->tube.candidates.front();
+        const auto cost = cost_of(*joint, {stock, mm(1)}, task.tables);
+        if (!cost.missing.empty() && told.emplace(0, 0, cost.missing).second)
+            diagnostics.error({"price.missing",
+                               fmt::format("the table prices has no price for \"{}\"", cost.missing),
+                               choice.at,
+                               "",
+                               {},
+                               "lay a prices.toml of the shop's over the built-in tables with --data"});
+    });
 }
 
 SearchAnswer search(const SearchTask& task, Progress& progress) {

@@ -36,6 +36,9 @@ inline constexpr std::array<ResponseInfo, most_responses> uncertain_responses{{
 /// A utilisation in slip beyond this counts as this: with no clamp left there is none.
 inline constexpr double most_utilisation_told = 10.0;
 
+/// What the shares of a ranking are.
+inline constexpr std::string_view ranking_method = "squared standardised regression coefficients on the inputs' standard scores";
+
 struct UncertaintySettings {
     Sampling sampling;
     std::array<double, inputs::count> width = every_width(1.0);  ///< times the score of each input of the list: none holds it at its median

@@ -24,8 +24,7 @@ std::vector<std::string> own_tables_of(const Joint& joint) {
     std::vector<std::string> list;
     const auto note = [&list](const auto& row) {
         if (!row.at.file) return;
-        auto text = fmt::format("{}: {} {}({}), {}", row.name, row.source.document, row.source.place.empty() ? "" : row.source.place + " ",
-                                word(row.source.basis), *row.at.file);
+        auto text = row.as_own();
         if (std::find(list.begin(), list.end(), text) == list.end()) list.push_back(std::move(text));
     };
     note(joint.service);

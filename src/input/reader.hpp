@@ -149,12 +149,11 @@ void read_word(const Node& node, const Path& path, T& to, const ReadContext& con
         wrong_kind(node, path, fmt::format("one of \"{}\"", fmt::join(accepted, "\", \"")), context);
         return;
     }
-    const auto close = nearest(node.text, accepted);
     context.diagnostics.error(
         {"name.unknown",
          fmt::format("{} is \"{}\"; accepted are \"{}\"", path.text(), shown(node.text), fmt::join(accepted, "\", \"")),
          node.at,
-         close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
+         nearest_label(node.text, accepted),
          {},
          ""});
 }
@@ -358,12 +357,11 @@ void read_variant(const Node& node, const Path& path, std::variant<T...>& to, co
     };
     (attempt(std::type_identity<T>{}), ...);
     if (!found) {
-        const auto close = nearest(kind->text, accepted);
         context.diagnostics.error(
             {"name.unknown",
              fmt::format("{}.kind is \"{}\"; accepted are \"{}\"", path.text(), shown(kind->text), fmt::join(accepted, "\", \"")),
              kind->at,
-             close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
+             nearest_label(kind->text, accepted),
              {},
              ""});
     }

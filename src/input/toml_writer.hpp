@@ -34,6 +34,19 @@ public:
     [[nodiscard]] int line() const { return line_; }
     [[nodiscard]] int lines() const { return lines_; }
 
+    /// A basic string of TOML.
+    static std::string quoted(const std::string& words) {
+        std::string out = "\"";
+        for (const char c : words) {
+            if (c == '"' || c == '\\') out += '\\';
+            if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f)
+                out += fmt::format("\\u{:04x}", static_cast<unsigned>(static_cast<unsigned char>(c)));
+            else
+                out += c;
+        }
+        return out + '"';
+    }
+
 private:
     static bool is_block(const Node& node) {
         if (node.kind == Node::Kind::table) return true;
@@ -45,18 +58,6 @@ private:
         const bool bare = !name.empty() &&
                           name.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_") == std::string::npos;
         return bare ? name : quoted(name);
-    }
-
-    static std::string quoted(const std::string& words) {
-        std::string out = "\"";
-        for (const char c : words) {
-            if (c == '"' || c == '\\') out += '\\';
-            if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f)
-                out += fmt::format("\\u{:04x}", static_cast<unsigned>(static_cast<unsigned char>(c)));
-            else
-                out += c;
-        }
-        return out + '"';
     }
 
     std::string value(const Node& node) {

@@ -105,12 +105,10 @@ std::optional<TakenLoads> take_loads(JointFile& file, const Node& root, const Ta
     if (file.loads_joint) {
         joint = trailer->find(*file.loads_joint);
         if (joint == nullptr) {
-            const auto close = nearest(*file.loads_joint, names);
-            return error(
-                "name.unknown",
-                fmt::format("loads-joint is \"{}\", which \"{}\" does not have", shown(*file.loads_joint), shown(*file.loads)),
-                "loads-joint",
-                close.empty() ? fmt::format("it has \"{}\"", fmt::join(names, "\", \"")) : fmt::format("the nearest is \"{}\"", close));
+            const auto label = nearest_label(*file.loads_joint, names);
+            return error("name.unknown",
+                         fmt::format("loads-joint is \"{}\", which \"{}\" does not have", shown(*file.loads_joint), shown(*file.loads)),
+                         "loads-joint", label.empty() ? fmt::format("it has \"{}\"", fmt::join(names, "\", \"")) : label);
         }
     } else {
         if (names.size() > 1)
@@ -168,20 +166,13 @@ std::optional<Joint> read_joint(const std::string& text, const std::string& file
     return root ? read_joint(*root, tables, diagnostics, read_file) : std::nullopt;
 }
 
-std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics, const FileReader& read_file) {
+std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const FileReader& read_file, std::vector<DefaultTaken> defaults,
+                                   Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
-    std::optional<Node> without;
-    if (given.find("choices") != nullptr) without.emplace(variant_of(given, {}, {}));
-    const Node& root = without ? *without : given;
     JointFile written;
-    std::vector<DefaultTaken> defaults;
-    if (without) defaults.push_back({"choices", "left to faywright size", "passed over here"});
     read_node(root, Path{}, written, ReadContext{diagnostics, &defaults});
-    if (diagnostics.count() != before) {
-        report_names(written, root, tables, diagnostics);
-        return std::nullopt;
-    }
-    auto taken = take_loads(written, root, tables, read_file, defaults, diagnostics);
+    std::optional<TakenLoads> taken;
+    if (diagnostics.count() == before) taken = take_loads(written, root, tables, read_file, defaults, diagnostics);
     if (!taken) {
         report_names(written, root, tables, diagnostics);
         return std::nullopt;
@@ -191,6 +182,20 @@ std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnos
     joint->load_warnings = std::move(taken->warnings);
     joint->own_load_rules = std::move(taken->own_rules);
     if (taken->lap) compare_groups(*taken->lap, *joint);
+    return joint;
+}
+
+std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics, const FileReader& read_file) {
+    const auto before = diagnostics.count();
+    std::optional<Node> without;
+    std::vector<DefaultTaken> defaults;
+    if (given.find("choices") != nullptr) {
+        without.emplace(variant_of(given, {}, {}));
+        defaults.push_back({"choices", "left to faywright size", "passed over here"});
+    }
+    const Node& root = without ? *without : given;
+    auto joint = joint_of_tree(root, tables, read_file, std::move(defaults), diagnostics);
+    if (!joint) return std::nullopt;
     check_geometry(*joint, root, diagnostics);
     if (diagnostics.count() != before) return std::nullopt;
     return joint;

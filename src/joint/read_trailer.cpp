@@ -26,6 +26,9 @@ struct TrailerResolver {
         out.defaults.push_back({path, meaning, value});
     }
 
+    /// Whether a rule is one of this road's.
+    [[nodiscard]] bool holds(const LoadRule& rule) const { return !rule.road || *rule.road == out.road.name; }
+
     void road();
     void states();
     void state(const std::string& name, const std::string& path, const VariantFile& differs);
@@ -44,9 +47,8 @@ void TrailerResolver::road() {
         out.road_at = place_of(root, "road");
         return;
     }
-    const auto close = nearest(file.road, table.names());
     error("name.unknown", fmt::format("road is \"{}\", which the table service does not have", shown(file.road)), "road",
-          close.empty() ? "" : fmt::format("the nearest is \"{}\"", close), "faywright table service lists them");
+          nearest_label(file.road, table.names()), "faywright table service lists them");
 }
 
 void TrailerResolver::state(const std::string& name, const std::string& path, const VariantFile& differs) {
@@ -120,7 +122,8 @@ void TrailerResolver::names() {
                                "",
                                {{place_of(root, fmt::format("joint[{}].name", first->second)), "first given here"}},
                                ""});
-        const auto lap = [&](const LapFields& fields) {
+        if (const auto* lap = lap_fields(file.joints[i]); lap != nullptr) {
+            const auto& fields = *lap;
             if (fields.front + fields.rear < mm(20))
                 error("trailer.lap", fmt::format("{}: front and rear group stand less than 20 mm apart", path), path + ".front");
             if (fields.front + fields.rear > fields.length)
@@ -134,10 +137,7 @@ void TrailerResolver::names() {
                 error("trailer.lap", fmt::format("{}: the rear group stands behind the trailer", path), path + ".middle");
             if (fields.lies == Placing::on_top)
                 error("trailer.lap", fmt::format("{}.lies is \"on the rail\"; a drawbar lies under or beside it", path), path + ".lies");
-        };
-        if (const auto* whole = std::get_if<DrawbarLapFile>(&file.joints[i])) lap(*whole);
-        if (const auto* front = std::get_if<FrontGroupFile>(&file.joints[i])) lap(*front);
-        if (const auto* rear = std::get_if<RearGroupFile>(&file.joints[i])) lap(*rear);
+        }
         if (const auto* frame = std::get_if<SuspensionFile>(&file.joints[i])) {
             if (frame->hangers % 2 != 0)
                 error("trailer.hangers", fmt::format("{}.hangers is {}; both sides have as many, so it is even", path, frame->hangers),
@@ -159,7 +159,7 @@ Force TrailerResolver::thrust(const TrailerBody& body, Acceleration braking) con
     if (file.brakes.kind == BrakeKind::electric) return newton(0);
     double share = 0.0;
     for (const auto& rule : tables.of<LoadRule>().rows)
-        if (rule.kind == LoadKind::overrun_thrust && (!rule.road || *rule.road == out.road.name)) share = max(share, *rule.multiple);
+        if (rule.kind == LoadKind::overrun_thrust && holds(rule)) share = max(share, *rule.multiple);
     return min(inertia, body.weight() * share);
 }
 
@@ -241,11 +241,8 @@ void TrailerResolver::coupling(const TrailerState& state, const Row<LoadRule>& r
 
 void TrailerResolver::coupling() {
     for (const auto& rule : tables.of<LoadRule>().rows) {
-        if (rule.road && *rule.road != out.road.name) continue;
-        if (rule.at.file)
-            out.own_rules.push_back(fmt::format("{}: {} {}({}), {}", rule.name, rule.source.document,
-                                                rule.source.place.empty() ? "" : rule.source.place + " ", word(rule.source.basis),
-                                                *rule.at.file));
+        if (!holds(rule)) continue;
+        if (rule.at.file) out.own_rules.push_back(rule.as_own());
         for (const auto& state : out.states) coupling(state, rule);
     }
 }
@@ -341,17 +338,13 @@ void TrailerResolver::joints() {
             joint.lies = given.lies;
         };
         std::visit(begin, written);
-        const auto* whole = std::get_if<DrawbarLapFile>(&written);
-        const auto* front = std::get_if<FrontGroupFile>(&written);
-        const auto* rear = std::get_if<RearGroupFile>(&written);
-        const LapFields* fields = whole != nullptr   ? static_cast<const LapFields*>(whole)
-                                  : front != nullptr ? static_cast<const LapFields*>(front)
-                                                     : static_cast<const LapFields*>(rear);
+        const auto* fields = lap_fields(written);
+        const bool whole = std::holds_alternative<DrawbarLapFile>(written), front = std::holds_alternative<FrontGroupFile>(written);
         if (fields != nullptr) {
             const Lap lap{fields->middle, fields->front, fields->rear, fields->height, fields->legs_apart};
             const auto h_c = file.coupling_height;
             const Point at{lap.middle, mm(0), lap.height - h_c};
-            if (whole != nullptr) joint.lap = lap;
+            if (whole) joint.lap = lap;
             joint.share = fmt::format(
                 "the left leg: {} of what is vertical, half of push and pull; a side load is shared by the four groups of both legs as one "
                 "elastic pattern, its tilt is a couple of the legs; the right leg is the mirror image",
@@ -361,8 +354,8 @@ void TrailerResolver::joints() {
                 joint.pinned_leg = max(*joint.pinned_leg, abs(pinned_leg_force(each.load, lap)));
                 Wrench load;
                 Point place;
-                if (whole == nullptr) {
-                    load.force = group_load(each.load, lap, h_c, file.leg_share, true, front != nullptr);
+                if (!whole) {
+                    load.force = group_load(each.load, lap, h_c, file.leg_share, true, front);
                 } else if (each.load.right == newton(0)) {
                     // Legible: the leg's share of the coupling's force, at the coupling.
                     place = at;
@@ -371,8 +364,7 @@ void TrailerResolver::joints() {
                     load = leg_load(each.load, lap, h_c, file.leg_share, true);
                 }
                 joint.cases.push_back(joint_case(each.name, each.state, each.rule, place, load, each.cycles, joint.lies));
-                joint.drawbar.push_back({out.states.size() > 1 ? each.name + "; " + each.state : each.name,
-                                         drawbar_free_body(each.load, lap, h_c), lap_couple(each.load, lap, h_c)});
+                joint.drawbar.push_back({out.name_of(each), drawbar_free_body(each.load, lap, h_c), lap_couple(each.load, lap, h_c)});
             }
         } else if (const auto* frame = std::get_if<SuspensionFile>(&written)) {
             const Hangers hangers{static_cast<double>(frame->hangers), frame->eye_offset, frame->height - frame->eye_offset,
@@ -383,8 +375,7 @@ void TrailerResolver::joints() {
             for (const auto& each : out.coupling) {
                 // Forces at the coupling alone say nothing of the wheels; heave of the coupling hardly moves them.
                 if (!each.motion || each.rule.kind == LoadKind::heave) continue;
-                const auto& body =
-                    std::find_if(out.states.begin(), out.states.end(), [&](const auto& s) { return s.name == each.state; })->body;
+                const auto& body = out.state_of(each).body;
                 const bool couple = hangers.spacing > mm(0) && wheel_loads(body, *each.motion).brake > newton(0);
                 for (const bool at_rear : {false, true}) {
                     if (at_rear && !couple) continue;
@@ -405,7 +396,7 @@ void TrailerResolver::joints() {
             };
             const auto none = newton(0);
             for (const auto& rule : tables.of<LoadRule>().rows) {
-                if (rule.road && *rule.road != out.road.name) continue;
+                if (!holds(rule)) continue;
                 if (rule.kind == LoadKind::standing) add(rule, rule.name + ": its weight", {none, none, weight * *rule.multiple});
                 if (rule.kind != LoadKind::accessory) continue;
                 const Force size = weight * *rule.multiple;
@@ -422,7 +413,7 @@ void TrailerResolver::joints() {
                 }
             }
         }
-        keep_worst(joint.cases, fields != nullptr || std::holds_alternative<SuspensionFile>(written) ? out.states.size() > 1 : false);
+        keep_worst(joint.cases, out.states.size() > 1 && !std::holds_alternative<BracketFile>(written));
         out.joints.push_back(std::move(joint));
     }
 }
@@ -435,16 +426,14 @@ void TrailerResolver::warnings() {
             told(fmt::format("the nose load is {}: the trailer lifts the coupling", print(Value(state.body.nose_load()))));
         else if (share < 0.05 || share > 0.15)
             told(fmt::format("the nose load is {:.1f} % of the weight; between 5 and 15 % is usual", 100 * share));
-        const auto mass = state.body.nose_load() / gravity;
+        const auto mass = state.body.nose_mass();
         if (mass > min(state.body.mass * 0.1 * (1.0 + 1e-9), kg(1000)))
             told(fmt::format("the nose load of {} is more than a tenth of the mass or 1000 kg: beyond what counts as a centre-axle trailer",
-                             print(Value(Mass(mass)))));
+                             print(Value(mass))));
     }
     for (const auto& each : out.coupling) {
         if (!each.motion) continue;
-        const auto state = std::find_if(out.states.begin(), out.states.end(), [&](const TrailerState& s) { return s.name == each.state; });
-        if (state == out.states.end()) continue;
-        const auto wheels = wheel_loads(state->body, *each.motion);
+        const auto wheels = wheel_loads(out.state_of(each).body, *each.motion);
         if (min(wheels.left, wheels.right) < newton(0))
             out.warnings.push_back(
                 fmt::format("{}; {}: a wheel would have to pull on the ground, so the trailer tips over before: its loads hold "

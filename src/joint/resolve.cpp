@@ -31,13 +31,12 @@ struct Resolver {
         const auto& table = tables.of<Record>();
         if (const auto* row = table.find(name); row != nullptr) return row;
         const auto names = table.names();
-        const auto close = nearest(name, names);
+        const auto label = nearest_label(name, names);
         const auto holding = containing(name, names);
         error("name.unknown", fmt::format("{} is \"{}\", which the table {} does not have", path, shown(name), Record::table), path,
-              holding.size() > 1 || (close.empty() && !holding.empty())
+              holding.size() > 1 || (label.empty() && !holding.empty())
                   ? fmt::format("rows with these words: \"{}\"", fmt::join(holding, "\", \""))
-              : !close.empty() ? fmt::format("the nearest is \"{}\"", close)
-                               : "",
+                  : label,
               fmt::format("faywright table {} lists them", Record::table));
         return nullptr;
     }
@@ -114,12 +113,11 @@ void Resolver::bolt() {
         bolt.property_class = *property_class;
     } else if (thread != nullptr || std::find(names.begin(), names.end(), file.bolt.bolt_class) == names.end()) {
         const bool known = std::find(names.begin(), names.end(), file.bolt.bolt_class) != names.end();
-        const auto close = nearest(file.bolt.bolt_class, names);
+        const auto label = nearest_label(file.bolt.bolt_class, names);
         error("name.unknown",
               known ? fmt::format("bolt.class {} is not made in size {}", file.bolt.bolt_class, file.bolt.size)
                     : fmt::format("bolt.class is \"{}\", which the table bolt-classes does not have", shown(file.bolt.bolt_class)),
-              "bolt.class",
-              known || close.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : fmt::format("the nearest is \"{}\"", close));
+              "bolt.class", known || label.empty() ? fmt::format("known: {}", fmt::join(names, ", ")) : label);
         return;
     }
     if (thread == nullptr || property_class == nullptr) return;

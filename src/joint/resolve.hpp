@@ -11,6 +11,10 @@ namespace faywright {
 [[nodiscard]] std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables,
                                            std::vector<DefaultTaken> defaults, std::size_t foreign_cases, Diagnostics& diagnostics);
 
+/// A joint from its tree, with the loads of the trailer file it may name; whether it can be built is check_geometry's.
+[[nodiscard]] std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const FileReader& read_file,
+                                                 std::vector<DefaultTaken> defaults, Diagnostics& diagnostics);
+
 /// What a joint file takes from a trailer file besides load cases.
 struct TakenLoads {
     std::size_t count = 0;  ///< of load cases, the first of the file

@@ -68,7 +68,16 @@ struct TrailerLoads {
     std::vector<DefaultTaken> defaults;
     std::vector<std::string> warnings;
     std::vector<std::string> own_rules;  ///< rows of a shop's own table that were used
-    TextPosition road_at;                ///< where the trailer file names its road
+
+    /// The state a case is of.
+    [[nodiscard]] const TrailerState& state_of(const CouplingCase& each) const {
+        return *std::find_if(states.begin(), states.end(), [&each](const TrailerState& s) { return s.name == each.state; });
+    }
+    /// With the state's name where there are several.
+    [[nodiscard]] std::string name_of(const CouplingCase& each) const {
+        return states.size() > 1 ? each.name + "; " + each.state : each.name;
+    }
+    TextPosition road_at;  ///< where the trailer file names its road
 
     [[nodiscard]] const JointLoads* find(std::string_view name) const {
         for (const auto& joint : joints)

@@ -134,6 +134,18 @@ struct BracketFile {
 
 using TrailerJointFile = std::variant<DrawbarLapFile, FrontGroupFile, RearGroupFile, SuspensionFile, BracketFile>;
 
+/// The fields of a lap, or nullptr for a joint of another kind.
+[[nodiscard]] inline const LapFields* lap_fields(const TrailerJointFile& joint) {
+    return std::visit(
+        [](const auto& one) -> const LapFields* {
+            if constexpr (std::derived_from<std::remove_cvref_t<decltype(one)>, LapFields>)
+                return &one;
+            else
+                return nullptr;
+        },
+        joint);
+}
+
 struct TrailerFile {
     std::string title, road;
     std::string state = "as described";

@@ -22,6 +22,9 @@ struct CouplingValues {
         .range = "D_c for centre-axle trailers; V for centre-axle trailers above 3.5 t, below for comparison only",
         .source = {"UN Regulation 55", "01 series", "definitions of D, D_c and V", Basis::memory}};
 
+    /// Whether V is asked of a trailer of this greatest mass.
+    static bool V_counts(Mass trailer) { return trailer > kg(3500); }
+
     struct Inputs {
         Mass towing_vehicle, trailer;
         std::optional<Mass> on_axles, on_fifth_wheel;
@@ -83,7 +86,7 @@ struct CouplingValues {
         FAYWRIGHT_STEP(V, a * *C * X2_L2);
         answer.length_ratio = X2_L2;
         answer.V = V;
-        if (R <= kg(3500)) answer.outside_range = "V counts for centre-axle trailers above 3.5 t; here it serves for comparison only";
+        if (!V_counts(R)) answer.outside_range = "V counts for centre-axle trailers above 3.5 t; here it serves for comparison only";
         return answer;
     }
 };

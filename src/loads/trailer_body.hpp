@@ -29,6 +29,7 @@ struct TrailerBody {
     /// V_0 = m g (1 - x_G / L_a).
     [[nodiscard]] Force nose_load() const { return weight() * (1.0 - centre / axle); }
     [[nodiscard]] Force axle_load() const { return weight() - nose_load(); }
+    [[nodiscard]] Mass nose_mass() const { return nose_load() / gravity; }
     [[nodiscard]] double nose_share() const { return nose_load() / weight(); }
     /// m_c = m [k² + (L_a - x_G)²] / L_a²: the mass the coupling feels when it is heaved while the axle stays.
     [[nodiscard]] Mass mass_at_coupling() const { return mass * (squared(gyration) + squared(axle - centre)) / squared(axle); }

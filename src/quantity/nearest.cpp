@@ -53,9 +53,14 @@ std::string nearest(std::string_view word, std::span<const std::string> candidat
     return best;
 }
 
-std::string quoted_with_nearest(std::string_view word, std::span<const std::string> candidates) {
+std::string nearest_label(std::string_view word, std::span<const std::string> candidates) {
     const auto close = nearest(word, candidates);
-    return fmt::format("\"{}\"{}", shown(word), close.empty() ? "" : fmt::format("; the nearest is \"{}\"", close));
+    return close.empty() ? std::string() : fmt::format("the nearest is \"{}\"", close);
+}
+
+std::string quoted_with_nearest(std::string_view word, std::span<const std::string> candidates) {
+    const auto label = nearest_label(word, candidates);
+    return fmt::format("\"{}\"{}{}", shown(word), label.empty() ? "" : "; ", label);
 }
 
 std::vector<std::string> containing(std::string_view text, std::span<const std::string> candidates) {

@@ -50,55 +50,52 @@ std::vector<const CheckResult*> sorted(const Assessment& a) {
     return list;
 }
 
-std::string line(std::string_view label, const std::string& value) {
-    return wrapped(value, "  " + fitted(label, 42), std::string(44, ' '));
-}
-
 std::string tube_text(const Assessment& a) {
     const auto& s = a.state;
     const auto& joint = *s.joint;
     if (!joint.section) return "";
     const auto& section = *joint.section;
     std::string out = "\nTUBE\n";
-    out += line("arrangement", std::string(word_of(section.tube.arrangement)));
+    out += labelled("arrangement", std::string(word_of(section.tube.arrangement)));
     if (s.tube.present) {
-        out += line(s.tube.chosen ? "chosen from stock" : "given", fmt::format("{}, {}", s.tube.stock->name, section.tube.material.name));
-        out += line("bore; bolt", fmt::format("{}; {}", print(Value(s.tube.bore)), print(Value(joint.bolt.thread.diameter))));
-        out += line("stress at the greatest clamp",
-                    fmt::format("{} of {}", print(Value(s.tube.wall.stress)), print(Value(section.tube.material.proof_strength))));
-        out += line("pressure of its ends", print(Value(s.tube.wall.end_pressure)));
+        out +=
+            labelled(s.tube.chosen ? "chosen from stock" : "given", fmt::format("{}, {}", s.tube.stock->name, section.tube.material.name));
+        out += labelled("bore; bolt", fmt::format("{}; {}", print(Value(s.tube.bore)), print(Value(joint.bolt.thread.diameter))));
+        out += labelled("stress at the greatest clamp",
+                        fmt::format("{} of {}", print(Value(s.tube.wall.stress)), print(Value(section.tube.material.proof_strength))));
+        out += labelled("pressure of its ends", print(Value(s.tube.wall.end_pressure)));
         if (s.tube_passes_walls()) {
             const auto& l = s.tube.length_check;
-            out += line("CUT each tube to", fmt::format("{} +- {} mm, ends square within {} mm", print(Value(s.tube.length), 5),
-                                                        print_number(in_mm(section.tube.length_tolerance), 2),
-                                                        print_number(in_mm(section.tube.squareness), 2)));
-            out += line("stands out of the section by",
-                        fmt::format("{} to {}", print(Value(-l.gap_greatest), 3), print(Value(-l.gap_least), 3)));
+            out += labelled("CUT each tube to", fmt::format("{} +- {} mm, ends square within {} mm", print(Value(s.tube.length), 5),
+                                                            print_number(in_mm(section.tube.length_tolerance), 2),
+                                                            print_number(in_mm(section.tube.squareness), 2)));
+            out += labelled("stands out of the section by",
+                            fmt::format("{} to {}", print(Value(-l.gap_greatest), 3), print(Value(-l.gap_least), 3)));
             if (l.gap_greatest > mm(0))
-                out += line("force that bends the walls to the plates",
-                            fmt::format("{}; yield at {}", print(Value(l.closing_force), 3), print(Value(s.walls_first_yield()), 3)));
+                out += labelled("force that bends the walls to the plates",
+                                fmt::format("{}; yield at {}", print(Value(l.closing_force), 3), print(Value(s.walls_first_yield()), 3)));
             out += wrapped("The plates stand on the tube's ends; the walls are not clamped and bear on the tube's outside.", "  ", "  ");
         } else {
             const auto& l = s.tube.length_check;
-            out += line("cavity, with the section's tolerance",
-                        fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
-            out += line("tube, as assessed",
-                        fmt::format("{} +- {} mm", print(Value(s.tube.length), 5), print_number(in_mm(section.tube.length_tolerance), 2)));
-            out += line("gap at the extremes of tolerance",
-                        fmt::format("{} to {}", print(Value(l.gap_least), 3), print(Value(l.gap_greatest), 3)));
-            out +=
-                line("force to close it; share of clamp left", fmt::format("{} to {}; {}", print(Value(l.closing_force_least), 3),
-                                                                           print(Value(l.closing_force_greatest), 3), ratio(l.share_left)));
-            out += line("wall or plate over it first yields at", print(Value(s.walls_first_yield()), 3));
-            out += line("length the walls allow",
-                        fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
-            out += line("CUT each tube to its measured cavity",
-                        fmt::format("within {} mm, ends square within {} mm", print_number(in_mm(l.allowed_gap), 2),
-                                    print_number(in_mm(section.tube.squareness), 2)));
+            out += labelled("cavity, with the section's tolerance",
+                            fmt::format("{} +- {}", print(Value(section.inside_height()), 5), print(Value(section.height_tolerance))));
+            out += labelled("tube, as assessed", fmt::format("{} +- {} mm", print(Value(s.tube.length), 5),
+                                                             print_number(in_mm(section.tube.length_tolerance), 2)));
+            out += labelled("gap at the extremes of tolerance",
+                            fmt::format("{} to {}", print(Value(l.gap_least), 3), print(Value(l.gap_greatest), 3)));
+            out += labelled("force to close it; share of clamp left",
+                            fmt::format("{} to {}; {}", print(Value(l.closing_force_least), 3), print(Value(l.closing_force_greatest), 3),
+                                        ratio(l.share_left)));
+            out += labelled("wall or plate over it first yields at", print(Value(s.walls_first_yield()), 3));
+            out += labelled("length the walls allow",
+                            fmt::format("{} to {}", print(Value(l.length_least), 5), print(Value(l.length_greatest), 5)));
+            out += labelled("CUT each tube to its measured cavity",
+                            fmt::format("within {} mm, ends square within {} mm", print_number(in_mm(l.allowed_gap), 2),
+                                        print_number(in_mm(section.tube.squareness), 2)));
         }
     }
-    out += line("without any tube the walls stand",
-                fmt::format("{} of the {} clamp", print(Value(s.open_capacity), 3), print(Value(s.greatest), 3)));
+    out += labelled("without any tube the walls stand",
+                    fmt::format("{} of the {} clamp", print(Value(s.open_capacity), 3), print(Value(s.greatest), 3)));
     return out;
 }
 
@@ -164,14 +161,14 @@ std::string bolts_text(const Assessment& a) {
     const char* torque = !joint.tightening.method.uses_torque ? "torque, for information only"
                          : s.torque_chosen                    ? "torque (chosen)"
                                                               : "torque (given)";
-    out += line(torque, print(Value(s.torque), 3));
-    out += line("nut", fmt::format("class {}{}", bolt.nut.nut_class,
-                                   bolt.finish.nut_oversize > mm(0) ? ", tapped oversize for the galvanised bolt" : ""));
-    if (bolt.head_washer) out += line("washer under the head", bolt.head_washer->name);
-    if (bolt.nut_washer) out += line("washer under the nut", bolt.nut_washer->name);
-    for (const auto& ply : joint.plies) out += line("hole in " + ply.name, print(Value(ply.hole_diameter)));
-    if (s.tube.present) out += line("tubes", fmt::format("{} of {}", joint.positions.size(), s.tube.stock->name));
-    out += line("grip; load factor of a pull on the bolt", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
+    out += labelled(torque, print(Value(s.torque), 3));
+    out += labelled("nut", fmt::format("class {}{}", bolt.nut.nut_class,
+                                       bolt.finish.nut_oversize > mm(0) ? ", tapped oversize for the galvanised bolt" : ""));
+    if (bolt.head_washer) out += labelled("washer under the head", bolt.head_washer->name);
+    if (bolt.nut_washer) out += labelled("washer under the nut", bolt.nut_washer->name);
+    for (const auto& ply : joint.plies) out += labelled("hole in " + ply.name, print(Value(ply.hole_diameter)));
+    if (s.tube.present) out += labelled("tubes", fmt::format("{} of {}", joint.positions.size(), s.tube.stock->name));
+    out += labelled("grip; load factor of a pull on the bolt", fmt::format("{}; {}", print(Value(s.grip)), ratio(s.load_factor)));
     return out;
 }
 

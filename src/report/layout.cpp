@@ -52,4 +52,8 @@ std::string wrapped(std::string_view text, std::string_view first, std::string_v
     return out;
 }
 
+std::string labelled(std::string_view label, std::string_view value) {
+    return wrapped(value, "  " + fitted(label, 42), std::string(44, ' '));
+}
+
 }  // namespace faywright

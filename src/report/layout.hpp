@@ -20,4 +20,7 @@ inline constexpr std::size_t page_width = 80;
 /// for the line is broken after an operator or, failing that, where the line ends.
 [[nodiscard]] std::string wrapped(std::string_view text, std::string_view first = "", std::string_view rest = "");
 
+/// A line of a list: the label in its column, the value beside it.
+[[nodiscard]] std::string labelled(std::string_view label, std::string_view value);
+
 }  // namespace faywright

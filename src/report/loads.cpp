@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/loads.hpp"
 
+#include "input/toml_writer.hpp"
 #include "report/json.hpp"
 #include "report/layout.hpp"
 #include "report/steps_text.hpp"
@@ -11,23 +12,22 @@ namespace faywright {
 
 namespace {
 
-/// "2.551 kN up", "zero" where there is nothing.
-std::string with_direction(Force value, std::string_view positive, std::string_view negative) {
-    if (abs(value) < newton(0.05)) return "";
-    return fmt::format("{} {}", print(Value(abs(value)), 5), value > newton(0) ? positive : negative);
-}
-std::string with_direction(Moment value, std::string_view positive, std::string_view negative) {
-    if (abs(value) < Nm(0.05)) return "";
-    return fmt::format("{} {}", print(Value(abs(value)), 5), value > Nm(0) ? positive : negative);
+/// "2.551 kN up"; empty where there is less than `least`.
+template <class Q>
+std::string with_direction(Q value, Q least, std::string_view positive, std::string_view negative) {
+    if (abs(value) < least) return "";
+    return fmt::format("{} {}", print(Value(abs(value)), 5), value > Q{} ? positive : negative);
 }
 
 std::string directions(const Force3& force, const Moment3& moment = {}) {
+    const Force some = newton(0.05);
+    const Moment turn = Nm(0.05);
     std::string out;
     for (const auto& part :
-         {with_direction(force.x, "forward", "rearward"), with_direction(force.y, "right", "left"), with_direction(force.z, "down", "up"),
-          with_direction(moment.x, "turning right side down", "turning left side down"),
-          with_direction(moment.y, "turning nose up", "turning nose down"),
-          with_direction(moment.z, "turning nose right", "turning nose left")})
+         {with_direction(force.x, some, "forward", "rearward"), with_direction(force.y, some, "right", "left"),
+          with_direction(force.z, some, "down", "up"), with_direction(moment.x, turn, "turning right side down", "turning left side down"),
+          with_direction(moment.y, turn, "turning nose up", "turning nose down"),
+          with_direction(moment.z, turn, "turning nose right", "turning nose left")})
         if (!part.empty()) out += (out.empty() ? "" : ", ") + part;
     return out.empty() ? "nothing" : out;
 }
@@ -53,17 +53,8 @@ std::string components(const Triple& t) {
     return fmt::format("[\"{}\", \"{}\", \"{}\"]", print(Value(t.x), 6), print(Value(t.y), 6), print(Value(t.z), 6));
 }
 
-std::string quoted(const std::string& text) {
-    std::string out = "\"";
-    for (const char c : text) {
-        if (c == '"' || c == '\\') out += '\\';
-        out += c;
-    }
-    return out + '"';
-}
-
 std::string block(const LoadCaseFile& c) {
-    std::string out = fmt::format("[[load-case]]\nname = {}\nformat = \"{}\"\n", quoted(c.name), word_of(c.format));
+    std::string out = fmt::format("[[load-case]]\nname = {}\nformat = \"{}\"\n", TomlWriter::quoted(c.name), word_of(c.format));
     if (c.load_factor) out += fmt::format("load-factor = {:.6g}\n", *c.load_factor);
     if (c.at.x != mm(0) || c.at.y != mm(0) || c.at.z != mm(0)) out += fmt::format("at = {}\n", components(c.at));
     out += fmt::format("force = {}\n", components(c.force));
@@ -74,30 +65,28 @@ std::string block(const LoadCaseFile& c) {
 
 std::string heading(std::string_view text) { return fmt::format("\n{}\n", text); }
 
-std::string line(std::string_view label, const std::string& value) {
-    return wrapped(value, "  " + fitted(label, 42), std::string(44, ' '));
-}
-
 std::string states_text(const TrailerLoads& loads) {
     std::string out;
     for (const auto& state : loads.states) {
         const auto& body = state.body;
         const auto& values = state.values;
         out += heading("STATE  " + state.name);
-        out += line("mass; weight", fmt::format("{}; {}", print(Value(body.mass)), print(Value(body.weight()))));
-        out += line("nose load S g; of the weight", fmt::format("{}; {:.1f} %", print(Value(body.nose_load())), 100 * body.nose_share()));
-        out += line("static mass S at the coupling", print(Value(Mass(body.nose_load() / gravity))));
-        out += line("axle load", print(Value(body.axle_load())));
-        out += line("0.5 m g is as much as", body.nose_load() > newton(0)
-                                                 ? fmt::format("{:.2f} x the nose load", double(body.weight() / body.nose_load()) / 2.0)
-                                                 : std::string("no multiple of a nose load that lifts"));
-        out += line("mass felt at the coupling", print(Value(body.mass_at_coupling())));
-        out += line("bump of 1 under the axle: at the coupling", print_number(body.percussion_factor()));
-        out += line("D", print(Value(values.D)) + ": balls, jaws, eyes and hooks; the fatigue force is taken from it");
-        if (values.D_c) out += line("D_c", print(Value(*values.D_c)) + ": couplings, eyes and drawbars of centre-axle trailers");
+        out += labelled("mass; weight", fmt::format("{}; {}", print(Value(body.mass)), print(Value(body.weight()))));
+        out +=
+            labelled("nose load S g; of the weight", fmt::format("{}; {:.1f} %", print(Value(body.nose_load())), 100 * body.nose_share()));
+        out += labelled("static mass S at the coupling", print(Value(body.nose_mass())));
+        out += labelled("axle load", print(Value(body.axle_load())));
+        out += labelled("0.5 m g is as much as", body.nose_load() > newton(0)
+                                                     ? fmt::format("{:.2f} x the nose load", double(body.weight() / body.nose_load()) / 2.0)
+                                                     : std::string("no multiple of a nose load that lifts"));
+        out += labelled("mass felt at the coupling", print(Value(body.mass_at_coupling())));
+        out += labelled("bump of 1 under the axle: at the coupling", print_number(body.percussion_factor()));
+        out += labelled("D", print(Value(values.D)) + ": balls, jaws, eyes and hooks; the fatigue force is taken from it");
+        if (values.D_c) out += labelled("D_c", print(Value(*values.D_c)) + ": couplings, eyes and drawbars of centre-axle trailers");
         if (values.V)
-            out += line("V", print(Value(*values.V)) + (body.mass > kg(3500) ? ": amplitude up and down at the coupling, above 3.5 t"
-                                                                             : ": for comparison only; it counts above 3.5 t"));
+            out += labelled(
+                "V", print(Value(*values.V)) + (CouplingValues::V_counts(body.mass) ? ": amplitude up and down at the coupling, above 3.5 t"
+                                                                                    : ": for comparison only; it counts above 3.5 t"));
     }
     return out;
 }
@@ -106,8 +95,8 @@ std::string states_text(const TrailerLoads& loads) {
 
 std::string loads_text(const TrailerLoads& loads) {
     std::string out = wrapped(loads.title);
-    out += line("road; design factor on static load", fmt::format("{}; {}", loads.road.name, print_number(loads.road.design_factor)));
-    out += line("towing vehicle; brakes", fmt::format("{}; {}", print(Value(loads.towing_vehicle)), word_of(loads.brakes)));
+    out += labelled("road; design factor on static load", fmt::format("{}; {}", loads.road.name, print_number(loads.road.design_factor)));
+    out += labelled("towing vehicle; brakes", fmt::format("{}; {}", print(Value(loads.towing_vehicle)), word_of(loads.brakes)));
     out += states_text(loads);
     out += wrapped(source_text(CouplingValues::formula.source), "  D, D_c, V: ", "    ");
 
@@ -154,7 +143,7 @@ std::string loads_text(const TrailerLoads& loads) {
     out += wrapped("Forces on it, places in mm from the coupling: forward, right, down. Its own inertia is among them.", "  ", "  ");
     for (const auto& each : loads.coupling)
         if (!each.free_body.empty()) {
-            out += wrapped(several ? each.name + "; " + each.state : each.name, "  ", "  ");
+            out += wrapped(loads.name_of(each), "  ", "  ");
             out += body_text(each.free_body);
         }
     for (const auto& joint : loads.joints) {
@@ -244,7 +233,7 @@ std::string loads_json(const TrailerLoads& loads) {
                   {"mass", json::of(Value(state.body.mass))},
                   {"weight", json::of(Value(state.body.weight()))},
                   {"nose_load", json::of(Value(state.body.nose_load()))},
-                  {"static_mass", json::of(Value(Mass(state.body.nose_load() / gravity)))},
+                  {"static_mass", json::of(Value(state.body.nose_mass()))},
                   {"nose_share", state.body.nose_share()},
                   {"axle_load", json::of(Value(state.body.axle_load()))},
                   {"mass_at_coupling", json::of(Value(state.body.mass_at_coupling()))},
@@ -253,7 +242,7 @@ std::string loads_json(const TrailerLoads& loads) {
         if (state.values.D_c) line["D_c"] = json::of(Value(*state.values.D_c));
         if (state.values.V) {
             line["V"] = json::of(Value(*state.values.V));
-            line["V_applies"] = state.body.mass > kg(3500);
+            line["V_applies"] = CouplingValues::V_counts(state.body.mass);
         }
         out["states"].push_back(std::move(line));
     }

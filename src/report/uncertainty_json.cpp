@@ -12,7 +12,7 @@ using json::Json;
 
 Json ranking_json(const Uncertainty& u, const ResponseTold& r) {
     Json out;
-    out["method"] = "squared standardised regression coefficients on the inputs' standard scores";
+    out["method"] = ranking_method;
     out["explained"] = r.ranking.explained;
     out["shares"] = Json::object();
     for (std::size_t i = 0; i < r.ranking.shares.size(); ++i) out["shares"][std::string(u.inputs[i].info->id)] = r.ranking.shares[i];

@@ -105,7 +105,7 @@ std::string uncertainty_text(const Uncertainty& u) {
     if (!u.complete()) out += fmt::format("  INCOMPLETE: stopped after {} of {} joints\n", u.done, u.wanted);
     out += events_text(u) + responses_text(u);
     for (const auto& response : u.responses) out += ranking_text(u, response);
-    out += wrapped("shares are squared standardised regression coefficients on the inputs' standard scores", "  ", "  ");
+    out += wrapped(fmt::format("shares are {}", ranking_method), "  ", "  ");
     out += "\n  INPUTS and what their distributions stand on\n";
     for (const auto& input : u.inputs)
         out +=

@@ -74,11 +74,10 @@ RowSource SourceReader::read(const Node& node, const Path& path) {
         if (found == documents_.end()) {
             std::vector<std::string> names;
             for (const auto& [name, document] : documents_) names.push_back(name);
-            const auto close = nearest(key, names);
             diagnostics_.error({"source.unknown",
                                 fmt::format("{}.document is \"{}\", which [sources] does not have", path.text(), key),
                                 node.find("document")->at,
-                                close.empty() ? "" : fmt::format("the nearest is \"{}\"", close),
+                                nearest_label(key, names),
                                 {},
                                 ""});
         } else {

@@ -29,6 +29,12 @@ struct Row : Record {
     std::string note;
     TextPosition at;
 
+    /// A shop's own row, for whoever must know that it was used; it has a file.
+    [[nodiscard]] std::string as_own() const {
+        return fmt::format("{}: {} {}({}), {}", name, source.document, source.place.empty() ? "" : source.place + " ", word(source.basis),
+                           *at.file);
+    }
+
     [[nodiscard]] const RowSource& source_for(const std::string& key) const {
         const auto found = source_of.find(key);
         return found == source_of.end() ? source : found->second;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Any bytes as a joint file: a diagnostic or an assessment, never a crash, never a number that is none.
 #include "assess/assessment.hpp"
+#include "fuzz.hpp"
 #include "report/assessment.hpp"
 
 #include <cmath>
@@ -9,14 +10,10 @@
 
 extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t size) {
     using namespace faywright;
-    static const Tables tables = [] {
-        Diagnostics none;
-        return load_tables(std::nullopt, none);
-    }();
     Diagnostics diagnostics;
-    const auto joint = read_joint({reinterpret_cast<const char*>(data), size}, "fuzz.toml", tables, diagnostics);
+    const auto joint = read_joint(fuzz::text_of(data, size), "fuzz.toml", fuzz::built_in(), diagnostics);
     if (!joint) {
-        if (!diagnostics.any() || diagnostics.text().empty()) std::abort();
+        fuzz::must_be_told(diagnostics);
         return 0;
     }
     const auto assessment = std::make_unique<Assessment>();

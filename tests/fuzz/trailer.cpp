@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Any bytes as a trailer file: a diagnostic or loads that balance, never a crash, never a number that is none.
+#include "fuzz.hpp"
 #include "report/loads.hpp"
 
 #include <cmath>
@@ -7,14 +8,10 @@
 
 extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t size) {
     using namespace faywright;
-    static const Tables tables = [] {
-        Diagnostics none;
-        return load_tables(std::nullopt, none);
-    }();
     Diagnostics diagnostics;
-    const auto loads = read_trailer({reinterpret_cast<const char*>(data), size}, "fuzz.toml", tables, diagnostics);
+    const auto loads = read_trailer(fuzz::text_of(data, size), "fuzz.toml", fuzz::built_in(), diagnostics);
     if (!loads) {
-        if (!diagnostics.any() || diagnostics.text().empty()) std::abort();
+        fuzz::must_be_told(diagnostics);
         return 0;
     }
     for (const auto& joint : loads->joints)

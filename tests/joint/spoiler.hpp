@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "input/nodes.hpp"
 #include "input/toml_writer.hpp"
 #include "joint/reading.hpp"
 
@@ -38,24 +39,9 @@ inline Node* find(Node& root, const Steps& steps) {
     return here;
 }
 
-inline Node words(const std::string& text) {
-    Node node;
-    node.kind = Node::Kind::string;
-    node.text = text;
-    return node;
-}
-inline Node number(double value) {
-    Node node;
-    node.kind = Node::Kind::number;
-    node.number = value;
-    return node;
-}
-inline Node flag(bool value) {
-    Node node;
-    node.kind = Node::Kind::boolean;
-    node.boolean = value;
-    return node;
-}
+using node_tests::flag;
+using node_tests::number;
+using node_tests::words;
 inline Node list(std::vector<Node> items = {}) {
     Node node;
     node.kind = Node::Kind::array;

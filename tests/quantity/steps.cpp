@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "quantity/steps.hpp"
+#include "input/nodes.hpp"
 
 #include "assess/assessment.hpp"
 #include "assess/calculator.hpp"
@@ -356,9 +357,9 @@ public:
         for (const auto& field : fields_) {
             const auto* value = middle_.find(field.key);
             if (field.kind == "word")
-                node.entries.push_back({field.key, {}, text(word(field))});
+                node.entries.push_back({field.key, {}, node_tests::words(word(field))});
             else if (field.kind == "true or false")
-                node.entries.push_back({field.key, {}, truth(share() < 0.5)});
+                node.entries.push_back({field.key, {}, node_tests::flag(share() < 0.5)});
             else if (value != nullptr && !left_out(field))
                 node.entries.push_back({field.key, {}, moved(*value, field)});
         }
@@ -388,24 +389,6 @@ private:
         return {number, std::string(end)};
     }
     double share() { return std::uniform_real_distribution<double>(0, 1)(random_); }
-    static Node text(std::string words) {
-        Node node;
-        node.kind = Node::Kind::string;
-        node.text = std::move(words);
-        return node;
-    }
-    static Node number(double value) {
-        Node node;
-        node.kind = Node::Kind::number;
-        node.number = value;
-        return node;
-    }
-    static Node truth(bool value) {
-        Node node;
-        node.kind = Node::Kind::boolean;
-        node.boolean = value;
-        return node;
-    }
     std::string word(const FieldHelp& field) {
         std::vector<std::string> words;
         for (std::size_t at = 0; (at = field.accepted.find('"', at)) != std::string::npos;) {
@@ -427,17 +410,18 @@ private:
             for (auto& entry : record.entries) entry.value = moved(entry.value, field);
             return record;
         }
-        if (field.kind == "whole number") return number(std::max(0.0, value.number + std::uniform_int_distribution<int>(-1, 1)(random_)));
+        if (field.kind == "whole number")
+            return node_tests::number(std::max(0.0, value.number + std::uniform_int_distribution<int>(-1, 1)(random_)));
         const double factor = std::exp(std::uniform_real_distribution<double>(-spread_, spread_)(random_));
         spread_ = spread_ > 0.5 ? least_spread : spread_ * 1.02;
-        if (value.kind == Node::Kind::number) return number(value.number * factor);
+        if (value.kind == Node::Kind::number) return node_tests::number(value.number * factor);
         const auto [size, unit] = split(value.text);
-        return text(fmt::format("{:.17g}{}", size * factor, unit));
+        return node_tests::words(fmt::format("{:.17g}{}", size * factor, unit));
     }
     Node within(const FieldHelp& field, const Amount& least, const Amount& most) {
         if (field.kind == "whole number")
-            return number(std::uniform_int_distribution<int>(static_cast<int>(least.first),
-                                                             static_cast<int>(std::min(most.first, least.first + 6)))(random_));
+            return node_tests::number(std::uniform_int_distribution<int>(static_cast<int>(least.first),
+                                                                         static_cast<int>(std::min(most.first, least.first + 6)))(random_));
         const auto of = [&](const Amount& amount) {
             if (amount.second.empty()) return amount.first;
             for (const auto& dimension :
@@ -450,7 +434,7 @@ private:
         };
         const double from = of(least), to = of(most);
         const double si = from > 0 ? from * std::pow(to / from, share()) : from + share() * (to - from);
-        if (least.second.empty()) return number(si);
+        if (least.second.empty()) return node_tests::number(si);
         const std::pair<Dimension, const char*> spellings[]{{dimension_of<Mass>, "kg"},
                                                             {dimension_of<Speed>, "m/s"},
                                                             {dimension_of<Acceleration>, "m/s2"},
@@ -464,8 +448,8 @@ private:
                                                             {dimension_of<TemperatureDifference>, "K"},
                                                             {dimension_of<Expansion>, "1/K"}};
         for (const auto& [dimension, unit] : spellings)
-            if (read_value(fmt::format("1{}", least.second), dimension)) return text(fmt::format("{:.17g} {}", si, unit));
-        return number(si);
+            if (read_value(fmt::format("1{}", least.second), dimension)) return node_tests::words(fmt::format("{:.17g} {}", si, unit));
+        return node_tests::number(si);
     }
 
     std::vector<FieldHelp> fields_;
