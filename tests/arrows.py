@@ -7,12 +7,13 @@ import sys
 ROOMS = {
     "quantity": {"quantity"},
     "mechanics": {"mechanics", "quantity"},
+    "corrosion": {"corrosion", "quantity"},
     "input": {"input", "quantity"},
-    "tables": {"tables", "input", "quantity"},
-    "joint": {"joint", "tables", "input", "loads", "mechanics", "quantity"},
+    "tables": {"tables", "input", "corrosion", "quantity"},
+    "joint": {"joint", "tables", "input", "loads", "mechanics", "corrosion", "quantity"},
     "loads": {"loads", "mechanics", "quantity"},
-    "assess": {"assess", "joint", "tables", "input", "loads", "mechanics", "quantity"},
-    "report": {"report", "assess", "joint", "tables", "input", "loads", "mechanics", "quantity"},
+    "assess": {"assess", "joint", "tables", "input", "loads", "mechanics", "corrosion", "quantity"},
+    "report": {"report", "assess", "joint", "tables", "input", "loads", "mechanics", "corrosion", "quantity"},
     "cli": {"report", "assess", "joint", "tables", "input", "quantity"},
 }
 # Each heavy header has its rooms.

@@ -32,5 +32,8 @@ struct Calculator {
 [[nodiscard]] std::vector<Calculator> bolt_calculators();
 [[nodiscard]] std::vector<Calculator> member_calculators();
 [[nodiscard]] std::vector<Calculator> tube_calculators();
+[[nodiscard]] std::vector<Calculator> atmosphere_calculators();
+[[nodiscard]] std::vector<Calculator> galvanic_calculators();
+[[nodiscard]] std::vector<Calculator> isolation_calculators();
 
 }  // namespace faywright

@@ -27,6 +27,8 @@ const std::vector<Calculator>& calculators() {
         list.insert(list.end(), tube.begin() + 1, tube.end());
         const auto loads = load_calculators();
         list.insert(list.begin(), loads.begin(), loads.end());
+        for (const auto& corrosion : {atmosphere_calculators(), galvanic_calculators(), isolation_calculators()})
+            list.insert(list.end(), corrosion.begin(), corrosion.end());
         return list;
     }();
     return all;

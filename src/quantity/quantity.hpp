@@ -8,9 +8,13 @@
 #include <boost/units/pow.hpp>
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si/acceleration.hpp>
+#include <boost/units/systems/si/amount.hpp>
 #include <boost/units/systems/si/area.hpp>
 #include <boost/units/systems/si/base.hpp>
+#include <boost/units/systems/si/current.hpp>
 #include <boost/units/systems/si/dimensionless.hpp>
+#include <boost/units/systems/si/electric_charge.hpp>
+#include <boost/units/systems/si/electric_potential.hpp>
 #include <boost/units/systems/si/energy.hpp>
 #include <boost/units/systems/si/force.hpp>
 #include <boost/units/systems/si/length.hpp>
@@ -18,6 +22,7 @@
 #include <boost/units/systems/si/mass_density.hpp>
 #include <boost/units/systems/si/plane_angle.hpp>
 #include <boost/units/systems/si/pressure.hpp>
+#include <boost/units/systems/si/resistance.hpp>
 #include <boost/units/systems/si/surface_tension.hpp>
 #include <boost/units/systems/si/temperature.hpp>
 #include <boost/units/systems/si/time.hpp>
@@ -67,6 +72,29 @@ using TemperatureDifference = boost::units::quantity<boost::units::si::temperatu
 /// Coefficient of linear thermal expansion.
 using Expansion = boost::units::quantity<detail::Inverse<boost::units::temperature_dimension>>;
 
+using Current = boost::units::quantity<boost::units::si::current>;
+/// Against one stated reference electrode.
+using Potential = boost::units::quantity<boost::units::si::electric_potential>;
+using Resistance = boost::units::quantity<boost::units::si::resistance>;
+/// Current per area of electrode.
+using CurrentDensity = decltype(Current{} / Area{});
+/// Current per length of a joint line.
+using LineCurrent = decltype(Current{} / Length{});
+/// Of an electrolyte: the inverse of its resistivity.
+using Conductivity = decltype(1.0 / (Resistance{} * Length{}));
+/// Polarisation resistance: of an electrode's surface, resistance times area.
+using SurfaceResistance = decltype(Resistance{} * Area{});
+using Charge = boost::units::quantity<boost::units::si::electric_charge>;
+using Amount = boost::units::quantity<boost::units::si::amount>;
+using MolarMass = decltype(Mass{} / Amount{});
+using MolarCharge = decltype(Charge{} / Amount{});
+using Concentration = decltype(Amount{} / Volume{});
+using Diffusivity = decltype(Area{} / Duration{});
+/// Mass on an area: of a coating, or lost from a surface.
+using ArealMass = decltype(Mass{} / Area{});
+/// What settles on a surface: mass per area and time.
+using Deposition = decltype(Mass{} / Area{} / Duration{});
+
 inline Length metre(double v) { return v * boost::units::si::metre; }
 inline Length mm(double v) { return metre(v * 1e-3); }
 inline Length um(double v) { return metre(v * 1e-6); }
@@ -95,6 +123,22 @@ inline Angle degrees(double v) { return radians(v * std::numbers::pi / 180.0); }
 inline TemperatureDifference kelvin(double v) { return v * boost::units::si::kelvin; }
 inline Temperature degC(double v) { return Temperature::from_value(v + 273.15); }
 inline Expansion per_K(double v) { return Expansion::from_value(v); }
+/// A rate of attack, in micrometres a year.
+inline Speed um_per_a(double v) { return um(v) / years(1); }
+inline Current ampere(double v) { return v * boost::units::si::ampere; }
+inline Potential volt(double v) { return v * boost::units::si::volt; }
+inline Resistance ohm(double v) { return v * boost::units::si::ohm; }
+inline CurrentDensity uA_per_cm2(double v) { return CurrentDensity::from_value(v * 1e-2); }
+inline LineCurrent uA_per_cm(double v) { return LineCurrent::from_value(v * 1e-4); }
+inline Conductivity S_per_cm(double v) { return Conductivity::from_value(v * 1e2); }
+inline SurfaceResistance ohm_cm2(double v) { return SurfaceResistance::from_value(v * 1e-4); }
+inline MolarMass g_per_mol(double v) { return MolarMass::from_value(v * 1e-3); }
+inline MolarCharge C_per_mol(double v) { return MolarCharge::from_value(v); }
+inline Concentration mol_per_L(double v) { return Concentration::from_value(v * 1e3); }
+inline Diffusivity cm2_per_s(double v) { return Diffusivity::from_value(v * 1e-4); }
+inline ArealMass g_per_m2(double v) { return ArealMass::from_value(v * 1e-3); }
+/// Milligrams on a square metre a day.
+inline Deposition mg_per_m2_d(double v) { return Deposition::from_value(v * 1e-6 / 86400.0); }
 
 inline double in_mm(Length q) { return q.value() * 1e3; }
 inline double in_um(Length q) { return q.value() * 1e6; }
@@ -114,6 +158,14 @@ inline double in_years(Duration q) { return q.value() / 31557600.0; }
 inline double in_degrees(Angle q) { return q.value() * 180.0 / std::numbers::pi; }
 inline double in_K(TemperatureDifference q) { return q.value(); }
 inline double in_degC(Temperature q) { return q.value() - 273.15; }
+inline double in_um_per_a(Speed q) { return static_cast<double>(q / um_per_a(1)); }
+inline double in_uA(Current q) { return q.value() * 1e6; }
+inline double in_V(Potential q) { return q.value(); }
+inline double in_uA_per_cm2(CurrentDensity q) { return q.value() * 1e2; }
+inline double in_uA_per_cm(LineCurrent q) { return q.value() * 1e4; }
+inline double in_g_per_m2(ArealMass q) { return q.value() * 1e3; }
+inline double in_mg_per_m2_d(Deposition q) { return static_cast<double>(q / mg_per_m2_d(1)); }
+inline double in_mol_per_L(Concentration q) { return q.value() * 1e-3; }
 
 inline constexpr double pi = std::numbers::pi;
 

@@ -84,9 +84,31 @@ std::string plain_number(const std::string& literal) {
     return print_number(number, 6);
 }
 
-constexpr std::array<std::string_view, 11> unit_words{"mm", "um", "mm2", "mm3", "kN", "newton", "MPa", "GPa", "Nm", "kelvin", "metre"};
+/// The makers of quantities that formulas use, and the unit as printed.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 17> unit_words{{{"mm", "mm"},
+                                                                                    {"um", "um"},
+                                                                                    {"mm2", "mm2"},
+                                                                                    {"mm3", "mm3"},
+                                                                                    {"kN", "kN"},
+                                                                                    {"newton", "N"},
+                                                                                    {"MPa", "MPa"},
+                                                                                    {"GPa", "GPa"},
+                                                                                    {"Nm", "Nm"},
+                                                                                    {"kelvin", "K"},
+                                                                                    {"metre", "m"},
+                                                                                    {"um_per_a", "um/a"},
+                                                                                    {"mg_per_m2_d", "mg/m2/d"},
+                                                                                    {"years", "years"},
+                                                                                    {"volt", "V"},
+                                                                                    {"uA_per_cm2", "uA/cm2"},
+                                                                                    {"C_per_mol", "C/mol"}}};
 
-bool is_unit_word(std::string_view word) { return std::find(unit_words.begin(), unit_words.end(), word) != unit_words.end(); }
+/// The unit of a maker of quantities; empty for any other word.
+std::string_view unit_of(std::string_view word) {
+    for (const auto& [maker, unit] : unit_words)
+        if (maker == word) return unit;
+    return {};
+}
 
 using Substitute = std::string (*)(const std::string& identifier, const std::vector<std::pair<std::string, Value>>& known);
 
@@ -105,12 +127,8 @@ std::string laid_out(const std::vector<Token>& tokens, std::size_t from, std::si
                 const auto* power = token.text == "squared" ? "\u00b2" : "\u00b3";
                 const bool bare = simple && inside.find(' ') == std::string::npos;
                 out += bare ? inside + power : fmt::format("({}){}", inside, power);
-            } else if (is_unit_word(token.text)) {
-                out += inside + ' ' +
-                       (token.text == "newton"   ? "N"
-                        : token.text == "kelvin" ? "K"
-                        : token.text == "metre"  ? "m"
-                                                 : token.text);
+            } else if (const auto unit = unit_of(token.text); !unit.empty()) {
+                out.append(inside).append(" ").append(unit);
             } else if (token.text == "double") {
                 out += simple ? inside : fmt::format("({})", inside);
             } else {

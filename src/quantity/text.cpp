@@ -41,6 +41,22 @@ constexpr Dimension angle{.angle = 1};
 constexpr Dimension speed{.length = 1, .time = -1};
 constexpr Dimension acceleration{.length = 1, .time = -2};
 constexpr Dimension angular_acceleration{.time = -2};
+constexpr Dimension current{.current = 1};
+constexpr Dimension potential{.length = 2, .mass = 1, .time = -3, .current = -1};
+constexpr Dimension resistance{.length = 2, .mass = 1, .time = -3, .current = -2};
+constexpr Dimension conductance{.length = -2, .mass = -1, .time = 3, .current = 2};
+constexpr Dimension charge{.time = 1, .current = 1};
+constexpr Dimension amount{.amount = 1};
+constexpr Dimension current_density{.length = -2, .current = 1};
+constexpr Dimension line_current{.length = -1, .current = 1};
+constexpr Dimension conductivity{.length = -3, .mass = -1, .time = 3, .current = 2};
+constexpr Dimension surface_resistance{.length = 4, .mass = 1, .time = -3, .current = -2};
+constexpr Dimension molar_mass{.mass = 1, .amount = -1};
+constexpr Dimension molar_charge{.time = 1, .current = 1, .amount = -1};
+constexpr Dimension concentration{.length = -3, .amount = 1};
+constexpr Dimension diffusivity{.length = 2, .time = -1};
+constexpr Dimension areal_mass{.length = -2, .mass = 1};
+constexpr Dimension deposition{.length = -2, .mass = 1, .time = -1};
 
 constexpr double inch = 0.0254;
 constexpr double pound = 0.45359237;
@@ -97,6 +113,22 @@ constexpr std::array units{
     Unit{"mrad", 1e-3, angle},
     Unit{"deg", std::numbers::pi / 180.0, angle},
     Unit{"\u00b0", std::numbers::pi / 180.0, angle},
+    Unit{"mg", 1e-6, mass},
+    Unit{"L", 1e-3, volume},
+    Unit{"d", 86400.0, duration},
+    Unit{"a", 31557600.0, duration},
+    Unit{"A", 1.0, current},
+    Unit{"mA", 1e-3, current},
+    Unit{"uA", 1e-6, current},
+    Unit{"V", 1.0, potential},
+    Unit{"mV", 1e-3, potential},
+    Unit{"ohm", 1.0, resistance},
+    Unit{"kohm", 1e3, resistance},
+    Unit{"Mohm", 1e6, resistance},
+    Unit{"S", 1.0, conductance},
+    Unit{"mS", 1e-3, conductance},
+    Unit{"C", 1.0, charge},
+    Unit{"mol", 1.0, amount},
     Unit{"%", 0.01, Dimension{}},
     Unit{"1", 1.0, Dimension{}},
 };
@@ -127,6 +159,21 @@ constexpr std::array known_dimensions{
     Known{speed, "speed", "0.8 m/s"},
     Known{acceleration, "acceleration", "2.4 m/s2"},
     Known{angular_acceleration, "angular acceleration", "2 1/s2"},
+    Known{current, "current", "30 uA"},
+    Known{potential, "potential", "-0.76 V"},
+    Known{resistance, "resistance", "10 kohm"},
+    Known{charge, "charge", "96485 C"},
+    Known{amount, "amount of substance", "0.6 mol"},
+    Known{current_density, "current density", "30 uA/cm2"},
+    Known{line_current, "current per length", "255 uA/cm"},
+    Known{conductivity, "conductivity", "0.05 S/cm"},
+    Known{surface_resistance, "polarisation resistance", "500 ohm*cm2"},
+    Known{molar_mass, "molar mass", "65.38 g/mol"},
+    Known{molar_charge, "charge per amount of substance", "96485 C/mol"},
+    Known{concentration, "concentration", "0.5 mol/L"},
+    Known{diffusivity, "diffusion coefficient", "2e-5 cm2/s"},
+    Known{areal_mass, "mass per area", "610 g/m2"},
+    Known{deposition, "deposition", "60 mg/m2/d"},
 };
 
 std::string_view trimmed(std::string_view text) {
@@ -142,6 +189,8 @@ Dimension multiplied(Dimension a, const Dimension& b, int times) {
     add(a.time, b.time);
     add(a.temperature, b.temperature);
     add(a.angle, b.angle);
+    add(a.current, b.current);
+    add(a.amount, b.amount);
     return a;
 }
 
@@ -313,9 +362,25 @@ Printed in_customary_unit(const Value& value) {
     if (d == point) return {si - 273.15, "degC"};
     if (d == expansion) return {si, "1/K"};
     if (d == angle) return {si * 180.0 / std::numbers::pi, "deg"};
-    if (d == speed) return {si, "m/s"};
+    // No vehicle is this slow, and no metal is eaten this fast.
+    if (d == speed) return size != 0.0 && size < 1e-9 ? Printed{si * 31557600.0 * 1e6, "um/a"} : Printed{si, "m/s"};
     if (d == acceleration) return {si, "m/s2"};
     if (d == angular_acceleration) return {si, "1/s2"};
+    if (d == current) return size < 0.1 ? Printed{si * 1e6, "uA"} : Printed{si, "A"};
+    if (d == potential) return {si, "V"};
+    if (d == resistance) return size >= 1e3 ? Printed{si * 1e-3, "kohm"} : Printed{si, "ohm"};
+    if (d == charge) return {si, "C"};
+    if (d == amount) return {si, "mol"};
+    if (d == current_density) return {si * 1e2, "uA/cm2"};
+    if (d == line_current) return {si * 1e4, "uA/cm"};
+    if (d == conductivity) return {si * 1e-2, "S/cm"};
+    if (d == surface_resistance) return {si * 1e4, "ohm*cm2"};
+    if (d == molar_mass) return {si * 1e3, "g/mol"};
+    if (d == molar_charge) return {si, "C/mol"};
+    if (d == concentration) return {si * 1e-3, "mol/L"};
+    if (d == diffusivity) return {si * 1e4, "cm2/s"};
+    if (d == areal_mass) return {si * 1e3, "g/m2"};
+    if (d == deposition) return {si * 86400.0 * 1e6, "mg/m2/d"};
     if (d == duration) {
         if (size >= 0.5 * 31557600.0) return {si / 31557600.0, "years"};
         if (size >= 86400.0) return {si / 86400.0, "days"};
@@ -331,7 +396,7 @@ Printed in_customary_unit(const Value& value) {
         if (exponent != 1) unit += fmt::format("^{}", exponent);
     };
     double number = si;
-    if (d.time == -2 * d.mass) {
+    if (d.time == -2 * d.mass && d.current == 0) {
         const int lengths = d.length - d.mass;
         part("N", d.mass);
         part("mm", lengths);
@@ -343,6 +408,8 @@ Printed in_customary_unit(const Value& value) {
     }
     part("K", d.temperature);
     part("rad", d.angle);
+    part("A", d.current);
+    part("mol", d.amount);
     return {number, unit};
 }
 

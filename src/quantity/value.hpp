@@ -11,7 +11,7 @@ namespace faywright {
 
 /// Exponents of the base dimensions. A point on the temperature scale is told from a difference.
 struct Dimension {
-    signed char length = 0, mass = 0, time = 0, temperature = 0, angle = 0;
+    signed char length = 0, mass = 0, time = 0, temperature = 0, angle = 0, current = 0, amount = 0;
     bool point = false;
     constexpr bool operator==(const Dimension&) const = default;
     [[nodiscard]] constexpr bool is_ratio() const { return *this == Dimension{}; }
@@ -37,6 +37,8 @@ struct Exponents<boost::units::list<boost::units::dim<Base, Exponent>, Next>> {
         if constexpr (std::same_as<Base, boost::units::time_base_dimension>) to.time = n;
         if constexpr (std::same_as<Base, boost::units::temperature_base_dimension>) to.temperature = n;
         if constexpr (std::same_as<Base, boost::units::plane_angle_base_dimension>) to.angle = n;
+        if constexpr (std::same_as<Base, boost::units::current_base_dimension>) to.current = n;
+        if constexpr (std::same_as<Base, boost::units::amount_base_dimension>) to.amount = n;
         Exponents<Next>::add(to);
     }
 };

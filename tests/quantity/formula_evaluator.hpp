@@ -130,9 +130,31 @@ private:
     }
 
     static std::optional<double> unit_factor(const std::string& unit) {
-        static const std::map<std::string, double> factors{{"m", 1},      {"metre", 1}, {"mm", 1e-3},  {"um", 1e-6}, {"mm2", 1e-6},
-                                                           {"mm3", 1e-9}, {"N", 1},     {"newton", 1}, {"kN", 1e3},  {"MPa", 1e6},
-                                                           {"GPa", 1e9},  {"Nm", 1},    {"K", 1},      {"kelvin", 1}};
+        static const std::map<std::string, double> factors{{"m", 1},
+                                                           {"metre", 1},
+                                                           {"mm", 1e-3},
+                                                           {"um", 1e-6},
+                                                           {"mm2", 1e-6},
+                                                           {"mm3", 1e-9},
+                                                           {"N", 1},
+                                                           {"newton", 1},
+                                                           {"kN", 1e3},
+                                                           {"MPa", 1e6},
+                                                           {"GPa", 1e9},
+                                                           {"Nm", 1},
+                                                           {"K", 1},
+                                                           {"kelvin", 1},
+                                                           {"years", 31557600},
+                                                           {"um_per_a", 1e-6 / 31557600},
+                                                           {"um/a", 1e-6 / 31557600},
+                                                           {"mg_per_m2_d", 1e-6 / 86400},
+                                                           {"mg/m2/d", 1e-6 / 86400},
+                                                           {"volt", 1},
+                                                           {"V", 1},
+                                                           {"uA_per_cm2", 1e-2},
+                                                           {"uA/cm2", 1e-2},
+                                                           {"C_per_mol", 1},
+                                                           {"C/mol", 1}};
         const auto found = factors.find(unit);
         return found == factors.end() ? std::nullopt : std::optional(found->second);
     }

@@ -62,13 +62,50 @@ const std::vector<Dimension>& named_dimensions() {
                                             dimension_of<Expansion>,
                                             dimension_of<Angle>,
                                             dimension_of<Temperature>,
-                                            dimension_of<TemperatureDifference>};
+                                            dimension_of<TemperatureDifference>,
+                                            dimension_of<Current>,
+                                            dimension_of<Potential>,
+                                            dimension_of<Resistance>,
+                                            dimension_of<Charge>,
+                                            dimension_of<Amount>,
+                                            dimension_of<CurrentDensity>,
+                                            dimension_of<LineCurrent>,
+                                            dimension_of<Conductivity>,
+                                            dimension_of<SurfaceResistance>,
+                                            dimension_of<MolarMass>,
+                                            dimension_of<MolarCharge>,
+                                            dimension_of<Concentration>,
+                                            dimension_of<Diffusivity>,
+                                            dimension_of<ArealMass>,
+                                            dimension_of<Deposition>};
     return all;
 }
 
 }  // namespace
 
 TEST_SUITE("quantity/text: reading") {
+    TEST_CASE("the units of corrosion") {
+        CHECK(read<Speed>("1 um/a") == near(1e-6 / 31557600.0));
+        CHECK(read<Speed>("8.4 um/year") == near(8.4e-6 / 31557600.0));
+        CHECK(read<Deposition>("86.4 mg/m2/d") == near(1e-9));
+        CHECK(read<CurrentDensity>("30 uA/cm2") == near(0.3));
+        CHECK(read<Potential>("-760 mV") == near(-0.76));
+        CHECK(read<Conductivity>("0.05 S/cm") == near(5.0));
+        CHECK(read<SurfaceResistance>("500 ohm*cm2") == near(0.05));
+        CHECK(read<Concentration>("0.5 mol/L") == near(500.0));
+        CHECK(read<MolarMass>("65.38 g/mol") == near(0.06538));
+        CHECK(read<ArealMass>("610 g/m2") == near(0.61));
+        CHECK(read<Diffusivity>("2e-5 cm2/s") == near(2e-9));
+        CHECK(read<LineCurrent>("255 uA/cm") == near(0.0255));
+        CHECK(read<MolarCharge>("96485 C/mol") == near(96485.0));
+        CHECK(printed(um_per_a(8.4)) == "8.4 um/a");
+        CHECK(printed(m_per_s(0.8)) == "0.8 m/s");
+        CHECK(printed(mg_per_m2_d(60)) == "60 mg/m2/d");
+        CHECK(printed(volt(-0.76)) == "-0.76 V");
+        CHECK(printed(uA_per_cm2(30)) == "30 uA/cm2");
+        CHECK(refused<Potential>("0.3 A").find("a current") != std::string::npos);
+    }
+
     TEST_CASE("the forms people write") {
         CHECK(read<Length>("16 mm") == near(0.016));
         CHECK(read<Length>("0.5 in") == near(0.0127));

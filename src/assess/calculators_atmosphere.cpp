@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: MIT
+#include "assess/make_calculator.hpp"
+
+namespace faywright {
+
+std::vector<Calculator> atmosphere_calculators() { return {}; }
+
+}  // namespace faywright
