@@ -14,6 +14,8 @@ Source source_of(const typename C::Inputs& in) {
         return C::source(in.pivot);
     else if constexpr (requires { C::source(in.edge); })
         return C::source(in.edge);
+    else if constexpr (requires { C::source(in.shore); })
+        return C::source(in.shore);
     else
         return C::formula.source;
 }

@@ -123,8 +123,8 @@ inline Angle degrees(double v) { return radians(v * std::numbers::pi / 180.0); }
 inline TemperatureDifference kelvin(double v) { return v * boost::units::si::kelvin; }
 inline Temperature degC(double v) { return Temperature::from_value(v + 273.15); }
 inline Expansion per_K(double v) { return Expansion::from_value(v); }
-/// A rate of attack, in micrometres a year.
-inline Speed um_per_a(double v) { return um(v) / years(1); }
+/// A rate of attack, in micrometres a year; to the last bit what reading "1 um/a" gives, so that a bound in help is accepted.
+inline Speed um_per_a(double v) { return m_per_s(v * (1e-6 * (1.0 / 31557600.0))); }
 inline Current ampere(double v) { return v * boost::units::si::ampere; }
 inline Potential volt(double v) { return v * boost::units::si::volt; }
 inline Resistance ohm(double v) { return v * boost::units::si::ohm; }
@@ -137,8 +137,8 @@ inline MolarCharge C_per_mol(double v) { return MolarCharge::from_value(v); }
 inline Concentration mol_per_L(double v) { return Concentration::from_value(v * 1e3); }
 inline Diffusivity cm2_per_s(double v) { return Diffusivity::from_value(v * 1e-4); }
 inline ArealMass g_per_m2(double v) { return ArealMass::from_value(v * 1e-3); }
-/// Milligrams on a square metre a day.
-inline Deposition mg_per_m2_d(double v) { return Deposition::from_value(v * 1e-6 / 86400.0); }
+/// Milligrams on a square metre a day; to the last bit what reading "1 mg/m2/d" gives.
+inline Deposition mg_per_m2_d(double v) { return Deposition::from_value(v * (1e-6 * (1.0 / 86400.0))); }
 
 inline double in_mm(Length q) { return q.value() * 1e3; }
 inline double in_um(Length q) { return q.value() * 1e6; }

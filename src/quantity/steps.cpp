@@ -85,7 +85,7 @@ std::string plain_number(const std::string& literal) {
 }
 
 /// The makers of quantities that formulas use, and the unit as printed.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 17> unit_words{{{"mm", "mm"},
+constexpr std::array<std::pair<std::string_view, std::string_view>, 18> unit_words{{{"mm", "mm"},
                                                                                     {"um", "um"},
                                                                                     {"mm2", "mm2"},
                                                                                     {"mm3", "mm3"},
@@ -95,6 +95,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 17> unit_wor
                                                                                     {"GPa", "GPa"},
                                                                                     {"Nm", "Nm"},
                                                                                     {"kelvin", "K"},
+                                                                                    {"degC", "degC"},
                                                                                     {"metre", "m"},
                                                                                     {"um_per_a", "um/a"},
                                                                                     {"mg_per_m2_d", "mg/m2/d"},
@@ -128,7 +129,10 @@ std::string laid_out(const std::vector<Token>& tokens, std::size_t from, std::si
                 const bool bare = simple && inside.find(' ') == std::string::npos;
                 out += bare ? inside + power : fmt::format("({}){}", inside, power);
             } else if (const auto unit = unit_of(token.text); !unit.empty()) {
-                out.append(inside).append(" ").append(unit);
+                // A stroke within the unit would read as one more division.
+                const bool apart = i > from && tokens[i - 1].text == "/" && unit.find('/') != std::string_view::npos;
+                const auto text = fmt::format("{} {}", inside, unit);
+                out += apart ? '(' + text + ')' : text;
             } else if (token.text == "double") {
                 out += simple ? inside : fmt::format("({})", inside);
             } else {

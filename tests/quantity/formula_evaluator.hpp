@@ -105,8 +105,10 @@ private:
         text_.remove_prefix(static_cast<std::size_t>(end - rest.c_str()));
         // A printed constant has its unit behind it.
         if (text_.starts_with(' ')) {
+            if (const auto factor = unit_with_stroke()) return value * *factor;
             const auto before = text_;
             const auto unit = identifier();
+            if (unit == "degC") return value + 273.15;
             if (const auto factor = unit_factor(unit)) return value * *factor;
             text_ = before;
         }
@@ -127,6 +129,20 @@ private:
             text_.remove_prefix(1);
         }
         return name;
+    }
+
+    /// A unit such as um/a, taken whole: its stroke is no division.
+    std::optional<double> unit_with_stroke() {
+        for (const char* unit : {"um/a", "mg/m2/d", "uA/cm2", "C/mol"}) {
+            const auto rest = skip_blanks();
+            const std::string_view name(unit);
+            if (!rest.starts_with(name)) continue;
+            if (rest.size() > name.size() && (rest[name.size()] == '_' || std::isalnum(static_cast<unsigned char>(rest[name.size()])) != 0))
+                continue;
+            text_.remove_prefix(name.size());
+            return unit_factor(unit);
+        }
+        return std::nullopt;
     }
 
     static std::optional<double> unit_factor(const std::string& unit) {
@@ -188,6 +204,7 @@ private:
         if (name == "atan") return std::atan(one());
         if (name == "floor") return std::floor(one());
         if (name == "double") return one();
+        if (name == "degC") return one() + 273.15;
         if (const auto factor = unit_factor(name)) return one() * *factor;
         fail("unknown function " + name);
     }

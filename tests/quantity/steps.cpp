@@ -305,6 +305,17 @@ const std::map<std::string_view, const char*>& plausible() {
             poisson-ratio = 0.33
             proof-strength = "250 MPa"
             force = "4 kN")"},
+        {"chloride-from-distance", R"(distance = "1 km")"},
+        {"first-year-loss", R"(temperature = "18 degC"
+            humidity = 0.75
+            sulfur-dioxide = "4 mg/m2/d"
+            chloride = "60 mg/m2/d")"},
+        {"atmosphere-category", R"(first-year-rate = "3 um/a")"},
+        {"long-term-loss", R"(first-year-rate = "2.1 um/a"
+            time = "19 years")"},
+        {"coating-life", R"(thickness = "50 um"
+            rate-low = "2.1 um/a"
+            rate-high = "4.2 um/a")"},
     };
     return all;
 }
@@ -323,6 +334,11 @@ const std::multimap<std::string_view, const char*>& corners() {
             force-y = "0 kN"
             moment = "900 N*m"
             bolt-ultimate = "60 kN")"},
+        {"atmosphere-category", R"(first-year-mass = "20 g/m2")"},
+        {"long-term-loss", R"(first-year-rate = "2.1 um/a"
+            time = "0.5 years")"},
+        {"coating-life", R"(thickness = "5 um"
+            rate-high = "25 um/a")"},
     };
     return all;
 }
@@ -427,7 +443,8 @@ private:
             for (const auto& dimension :
                  {dimension_of<Mass>, dimension_of<Speed>, dimension_of<Acceleration>, dimension_of<Length>, dimension_of<Area>,
                   dimension_of<Force>, dimension_of<Moment>, dimension_of<Stress>, dimension_of<Stiffness>, dimension_of<Resilience>,
-                  dimension_of<TemperatureDifference>, dimension_of<Expansion>})
+                  dimension_of<TemperatureDifference>, dimension_of<Expansion>, dimension_of<Temperature>, dimension_of<Duration>,
+                  dimension_of<ArealMass>, dimension_of<Deposition>})
                 if (const auto read = read_value(fmt::format("{:.17g}{}", amount.first, amount.second), dimension)) return read->si();
             FAIL("help states a bound in an unknown unit: " << amount.second);
             return 0.0;
@@ -446,7 +463,11 @@ private:
                                                             {dimension_of<Stiffness>, "N/m"},
                                                             {dimension_of<Resilience>, "m/N"},
                                                             {dimension_of<TemperatureDifference>, "K"},
-                                                            {dimension_of<Expansion>, "1/K"}};
+                                                            {dimension_of<Expansion>, "1/K"},
+                                                            {dimension_of<Temperature>, "K"},
+                                                            {dimension_of<Duration>, "s"},
+                                                            {dimension_of<ArealMass>, "kg/m2"},
+                                                            {dimension_of<Deposition>, "kg/m2/s"}};
         for (const auto& [dimension, unit] : spellings)
             if (read_value(fmt::format("1{}", least.second), dimension)) return node_tests::words(fmt::format("{:.17g} {}", si, unit));
         return node_tests::number(si);
@@ -630,7 +651,7 @@ TEST_SUITE("quantity/steps: the printed formula is the computed one") {
         // No formula in the headers goes unproven.
         const std::regex line(R"re(FAYWRIGHT_STEP\((\w+), (.*)\);)re");
         std::size_t written = 0;
-        for (const char* room : {"/src/mechanics", "/src/loads"})
+        for (const char* room : {"/src/mechanics", "/src/loads", "/src/corrosion"})
             for (const auto& entry : std::filesystem::directory_iterator(std::string(FAYWRIGHT_SOURCE_DIR) + room)) {
                 std::ifstream file(entry.path());
                 const std::string source{std::istreambuf_iterator<char>(file), {}};
