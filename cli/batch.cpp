@@ -30,6 +30,7 @@ std::pair<std::string, int> batch_line(const std::string& text, std::size_t numb
     }
     if (!joint) return {errors_line(diagnostics, input), unusable};
     assess(*joint, assessment);
+    add_outlook(tables, assessment);
     return {assessment_line(assessment, input), assessment.passes ? passed : failed};
 }
 

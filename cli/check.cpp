@@ -59,6 +59,7 @@ int check(const CheckOptions& options) {
     if (!joint) return refuse(diagnostics);
     const auto assessment = std::make_unique<Assessment>();
     assess(*joint, *assessment);
+    add_outlook(tables, *assessment);
     const bool json = options.format == Format::json;
     const int status = assessment->passes ? passed : failed;
     if (options.uncertainty) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "command.hpp"
+#include "joint/resolve.hpp"
 
 #include "quantity/characters.hpp"
 
@@ -65,6 +66,13 @@ FileReader files_beside(const std::string& path, const Common& common) {
             file.text = std::move(*text);
             return file;
         };
+}
+
+std::vector<Row<Exposure>> exposures_named(const std::vector<std::string>& names, const Tables& tables, const Common& common,
+                                           Diagnostics& diagnostics) {
+    const TextPosition here{std::make_shared<const std::string>("command line")};
+    return take_exposures(
+        names, tables, files_beside("./command-line", common), [&](std::size_t) { return here; }, diagnostics);
 }
 
 bool print_all(std::FILE* stream, std::string_view text) {

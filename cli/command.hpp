@@ -18,7 +18,7 @@ namespace faywright::cli {
 /// Exit statuses, the same for every command.
 enum Exit { passed = 0, failed = 1, unusable = 2, trouble = 3 };
 
-enum class Format { text, json };
+enum class Format { text, json, csv, markdown };
 
 struct Common {
     Format format = Format::text;
@@ -57,6 +57,18 @@ struct TableOptions : Common {
     std::string name;
 };
 
+struct IsolateOptions : Common {
+    std::vector<std::string> exposures;
+    bool all = false;
+};
+
+struct CouplesOptions : Common {
+    std::optional<std::string> exposure, isolation, with;
+    std::vector<std::string> explain;
+    double area_ratio = 1.0;
+    bool all = false;
+};
+
 struct TorqueOptions : Common {
     std::string size, bolt_class = "8.8", finish = "hot-dip galvanised, waxed", tightening = "torque wrench, friction class B";
     std::optional<std::string> torque, utilisation;
@@ -69,6 +81,8 @@ int loads(const LoadsOptions& options);
 int calc(const CalcOptions& options);
 int table(const TableOptions& options);
 int torque(const TorqueOptions& options);
+int isolate(const IsolateOptions& options);
+int couples(const CouplesOptions& options);
 
 /// The text of a file, or of standard input for "-"; a diagnostic where it cannot be read.
 [[nodiscard]] std::optional<std::string> read_input(const std::string& path, std::string& shown_name, Diagnostics& diagnostics);
@@ -76,6 +90,10 @@ int torque(const TorqueOptions& options);
 /// Reads the files a joint file names: paths start from its folder. Standard input has none, and reads none.
 /// What they read is remembered in `common.inputs`.
 [[nodiscard]] FileReader files_beside(const std::string& path, const Common& common);
+
+/// Exposures that the command line names: rows of the table, or site files by their paths. Mistakes go to the diagnostics.
+[[nodiscard]] std::vector<Row<Exposure>> exposures_named(const std::vector<std::string>& names, const Tables& tables, const Common& common,
+                                                         Diagnostics& diagnostics);
 
 /// Writes all of it at once; false where that failed.
 [[nodiscard]] bool print_all(std::FILE* stream, std::string_view text);

@@ -16,7 +16,7 @@ namespace {
 
 using namespace faywright;
 
-const std::vector<std::string> command_names{"check", "size", "loads", "calc", "table", "torque"};
+const std::vector<std::string> command_names{"check", "size", "isolate", "loads", "couples", "calc", "table", "torque"};
 
 constexpr const char* examples =
     "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"
@@ -24,6 +24,9 @@ constexpr const char* examples =
     "  faywright check drawbar.toml                    assess a joint file\n"
     "  faywright check drawbar.toml --explain slip     one check line by line\n"
     "  faywright size choices.toml -o best.toml        the best of a file's choices\n"
+    "  faywright isolate drawbar.toml --exposure \"surf coast\"\n"
+    "                                                  isolation methods, ranked\n"
+    "  faywright couples --exposure \"surf coast\"       which metals eat which\n"
     "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
     "  faywright calc bearing --help                   one calculator's inputs\n"
@@ -31,11 +34,21 @@ constexpr const char* examples =
     "\n"
     "Exit status: 0 passes, 1 a check fails, 2 the input cannot be used, 3 other trouble.\n";
 
-void add_common(CLI::App& app, cli::Common& common) {
+const std::vector<std::pair<std::string, cli::Format>> format_names{
+    {"text", cli::Format::text}, {"json", cli::Format::json}, {"csv", cli::Format::csv}, {"md", cli::Format::markdown}};
+
+/// `formats`: how many of the names above the command writes.
+void add_common(CLI::App& app, cli::Common& common, std::size_t formats = 2) {
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < formats; ++i) words.push_back(format_names[i].first);
     app.add_option_function<std::string>(
-           "--format", [&common](const std::string& word) { common.format = word == "json" ? cli::Format::json : cli::Format::text; },
-           "text or json")
-        ->check(CLI::IsMember({"text", "json"}));
+           "--format",
+           [&common](const std::string& word) {
+               for (const auto& [name, format] : format_names)
+                   if (name == word) common.format = format;
+           },
+           formats == 2 ? "text or json" : "text, json, csv or md")
+        ->check(CLI::IsMember(words));
     app.add_option_function<std::string>(
         "-o,--output", [&common](const std::string& path) { common.output = path; }, "write to this file, whole or not at all");
     app.add_option_function<std::string>(
@@ -117,6 +130,30 @@ int run(int argc, char** argv) {
     add_common(*size_command, size);
     size_command->get_option("--output")->description("write the chosen joint file here; the report stays on standard output");
 
+    cli::IsolateOptions isolate;
+    auto* isolate_command = app.add_subcommand("isolate", "rank isolation methods for the joint, over one or several exposures");
+    isolate_command->add_option("joint", isolate.input, "joint file, or - for standard input")->required();
+    isolate_command
+        ->add_option("--exposure", isolate.exposures,
+                     "row of the exposures table, or a site file ending in .toml; may be given again (the joint file's own)")
+        ->allow_extra_args(false);
+    isolate_command->add_flag("--all", isolate.all, "every composition, not only the best with each element between the faces");
+    add_common(*isolate_command, isolate, 4);
+
+    cli::CouplesOptions couples;
+    auto* couples_command = app.add_subcommand("couples", "the galvanic-couple table by exposure and isolation");
+    const auto word = [&](const char* name, std::optional<std::string>& into, const char* meaning) {
+        couples_command->add_option_function<std::string>(
+            name, [&into](const std::string& given) { into = given; }, meaning);
+    };
+    word("--exposure", couples.exposure, "row of the exposures table, or a site file; absent: each category");
+    word("--isolation", couples.isolation, "row of the isolation table for the faying faces");
+    word("--with", couples.with, "metal that the others are held against (the rail's aluminium)");
+    couples_command->add_option("--area-ratio", couples.area_ratio, "wetted cathode over anode (1)")->check(within(0.001, 1000.0));
+    couples_command->add_flag("--all", couples.all, "every metal against every other");
+    couples_command->add_option("--explain", couples.explain, "two metals: how their cell came about")->expected(2);
+    add_common(*couples_command, couples);
+
     cli::LoadsOptions loads;
     auto* loads_command = app.add_subcommand("loads", "a trailer's masses and dimensions to load cases of its joints");
     loads_command->add_option("trailer", loads.input, "trailer file, or - for standard input")->required();
@@ -161,7 +198,9 @@ int run(int argc, char** argv) {
     }
     if (check_command->parsed()) return check.batch ? cli::check_batch(check) : cli::check(check);
     if (size_command->parsed()) return cli::size(size);
+    if (isolate_command->parsed()) return cli::isolate(isolate);
     if (loads_command->parsed()) return cli::loads(loads);
+    if (couples_command->parsed()) return cli::couples(couples);
     if (calc_command->parsed()) return cli::calc(calc);
     if (table_command->parsed()) return cli::table(table);
     if (torque_command->parsed()) return cli::torque(torque);

@@ -92,6 +92,8 @@ CheckResult worst_of(const State& state, int part) {
 /// Every check of a joint that is worked out.
 void judge(Assessment& a) {
     const auto& joint = *a.state.joint;
+    a.corrosion.exposures.clear();
+    a.corrosion.passes = true;
     a.count = 0;
     a.passes = a.state.tube.fits;
     each_check([&]<class Check>(std::type_identity<Check>) {
@@ -103,6 +105,7 @@ void judge(Assessment& a) {
         }
     });
     for (std::size_t i = 0; i < joint.load_cases.size(); ++i) a.passes = a.passes && a.state.turning[i] != Turning::impossible;
+    a.holds = a.passes;
     a.governing = 0;
     for (std::size_t i = 1; i < a.count; ++i)
         if (a.results[i].outcome.applicable &&
@@ -129,6 +132,11 @@ void assess(const Joint& joint, Assessment& a) {
     work_out(joint, a.state);
     checks::work_out_constants(a.state);
     judge(a);
+}
+
+void add_outlook(const Tables& tables, Assessment& a) {
+    a.corrosion = corrosion_outlook(*a.state.joint, tables);
+    a.passes = a.holds && a.corrosion.passes;
 }
 
 bool passes_within(const Assessment& a, double limit) { return a.passes && a.results[a.governing].outcome.utilisation <= limit * rounding; }

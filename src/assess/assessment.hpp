@@ -2,6 +2,7 @@
 #pragma once
 
 #include "assess/outcome.hpp"
+#include "assess/outlook.hpp"
 #include "assess/state.hpp"
 
 #include <array>
@@ -28,20 +29,25 @@ struct ClampStage {
 inline constexpr std::size_t most_results = 256;
 inline constexpr std::size_t clamp_stages = 9;
 
-/// What a joint comes to. Holds no memory of its own outside itself: a search fills it again and again.
+/// What a joint comes to. But for the outlook it holds no memory outside itself: a search fills it again and again.
 struct Assessment {
     State state;
     std::array<CheckResult, most_results> results;
     std::size_t count = 0;
     std::size_t governing = 0;  ///< index of the result with the greatest utilisation
-    bool passes = false;
+    bool holds = false;         ///< every check passes
+    bool passes = false;        ///< it holds, and outlives the promise where it lives
     std::array<ClampStage, clamp_stages> clamp;
+    CorrosionOutlook corrosion;  ///< empty until add_outlook()
 
     [[nodiscard]] std::span<const CheckResult> checks() const { return {results.data(), count}; }
 };
 
 /// Runs every check. The joint must outlive the assessment, which points into it.
 void assess(const Joint& joint, Assessment& assessment);
+
+/// Adds what becomes of an assessed joint in the exposures its file names. The tables must outlive the assessment.
+void add_outlook(const Tables& tables, Assessment& assessment);
 
 /// Whether an assessed joint passes with no check above `limit`.
 [[nodiscard]] bool passes_within(const Assessment& assessment, double limit);

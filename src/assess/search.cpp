@@ -292,6 +292,20 @@ struct Block {
         const auto variant = variant_of(task.root, task.choices, options);
         Diagnostics diagnostics;
         auto joint = joint_of_tree(variant, task.tables, task.read_file, {}, diagnostics);
+        // No pattern changes what corrodes.
+        if (joint)
+            for (const auto& exposure : corrosion_outlook(*joint, task.tables).exposures)
+                if (!exposure.passes) {
+                    const auto& first = exposure.first_to_go();
+                    diagnostics.error({"corrosion.life",
+                                       fmt::format("{}: {} lasts {} of the promised {} in \"{}\"", first.name, first.stake,
+                                                   print(Value(first.life), 2), print(Value(joint->life)), exposure.exposure->name),
+                                       variant.at,
+                                       "",
+                                       {},
+                                       ""});
+                }
+        if (diagnostics.any()) joint.reset();
         const auto base = pattern_of(variant);
         std::array<std::optional<double>, most_bolts + 1> bounds;
         bool has_state = false;

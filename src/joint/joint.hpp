@@ -15,6 +15,7 @@ namespace faywright {
 inline constexpr std::size_t most_bolts = 40;
 inline constexpr std::size_t most_cases = 60;
 inline constexpr std::size_t most_parts = 12;
+inline constexpr std::size_t most_exposures = 12;
 
 /// Edges of a ply. A side that runs on beyond the joint stands `far_away`.
 struct Outline {
@@ -38,6 +39,7 @@ struct Ply {
     Stress proof_strength, ultimate_strength;  ///< beside a weld where the holes are weld-affected
     Row<Surface> surface;
     std::optional<Length> lever_to_web;
+    bool galvanised = false;  ///< under its paint or powder
 
     [[nodiscard]] bool is_aluminium() const { return material.family == Family::aluminium; }
 };
@@ -62,7 +64,8 @@ struct FayingPlane {
 struct Tube {
     TubeArrangement arrangement = TubeArrangement::none;
     Row<Material> material;
-    std::optional<Row<StockTube>> stock;     ///< chosen by the file, or by the assessment
+    std::optional<Row<StockTube>> stock;  ///< chosen by the file, or by the assessment
+    std::optional<Row<Coating>> coating;
     std::vector<Row<StockTube>> candidates;  ///< stocked sizes the assessment may choose from, lightest first
     std::optional<Length> length;            ///< cut length the file gives; always there for a tube through the walls
     Length length_tolerance, squareness, hole_clearance, chamfer;
@@ -128,6 +131,13 @@ struct LoadCase {
     [[nodiscard]] Moment turning_about(const Position& p) const { return moment_z + (at_x - p.x) * force_y - (at_y - p.y) * force_x; }
 };
 
+/// Where the joint lives, and what of its isolation is no part of the stack.
+struct Surroundings {
+    std::vector<Row<Exposure>> exposures;  ///< none: corrosion is not assessed
+    std::optional<Row<IsolationElement>> fixing, edges;
+    bool earth_bridges = true, cavity_waxed = false, maintained = false;
+};
+
 struct Joint {
     std::string title;
     Row<ServiceClass> service;
@@ -142,6 +152,7 @@ struct Joint {
     std::optional<Section> section;
     Temperature assembly = degC(20), coldest = degC(-20), hottest = degC(60);
     std::vector<LoadCase> load_cases;
+    Surroundings surroundings;
     OverridesFile overrides;
     Row<Embedding> embedding;
 
@@ -180,6 +191,9 @@ using FileReader = std::function<std::optional<NamedText>(const std::string& pat
 /// The same from a tree already read. What the file leaves to a search under `choices` is passed over.
 [[nodiscard]] std::optional<Joint> read_joint(const Node& root, const Tables& tables, Diagnostics& diagnostics,
                                               const FileReader& read_file = {});
+
+/// Reads a site file: an exposure of one's own.
+[[nodiscard]] std::optional<Row<Exposure>> read_site(const std::string& text, const std::string& file, Diagnostics& diagnostics);
 
 /// Positions of a grid about the origin, columns along x.
 [[nodiscard]] std::vector<Position> grid_of(int rows, int columns, Length pitch_x, Length pitch_y);

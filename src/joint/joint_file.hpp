@@ -138,6 +138,7 @@ struct PlateFile {
     std::optional<Length> hole_diameter;
     std::optional<DesignMethod> method;
     bool weld_affected = false;
+    std::optional<bool> galvanised;
     std::optional<Length> lever_to_web;
 
     template <class Visit, class Self>
@@ -146,6 +147,7 @@ struct PlateFile {
         field(Name{"material", "", "a row of the materials table"}, self.material);
         field(Name{"thickness", "", "thickness"}, self.thickness, Range{mm(0.6), mm(60)});
         field(Name{"surface", "", "condition of its faces, a row of the surfaces table"}, self.surface);
+        field(Name{"galvanised", "", "hot-dip galvanised under its paint or powder"}, self.galvanised);
         field(Name{"outline", "", "edges"}, self.outline, defaulted);
         field(Name{"side", "", "attached or rail; absent: the plates alternate, beginning with attached"}, self.side);
         field(Name{"hole-diameter", "", "hole; absent: the bolt's clearance hole"}, self.hole_diameter, Range{mm(3), mm(100)});
@@ -171,7 +173,7 @@ struct LayerFile {
 
 struct TubeFile {
     TubeArrangement arrangement = TubeArrangement::between_walls;
-    std::optional<std::string> material, stock;
+    std::optional<std::string> material, stock, coating;
     std::optional<Length> length;
     Length length_tolerance = mm(0.05), squareness = mm(0.03), hole_clearance = mm(0.3), chamfer = mm(0.2);
 
@@ -180,6 +182,7 @@ struct TubeFile {
         field(Name{"arrangement", "", "between the walls, through the walls, or none"}, self.arrangement);
         field(Name{"material", "", "a row of the materials table"}, self.material);
         field(Name{"stock", "", "a row of the tubes table; absent: the lightest that serves"}, self.stock);
+        field(Name{"coating", "", "a row of the coatings table; absent: bare"}, self.coating);
         field(Name{"length", "",
                    "cut length; absent: that of the cavity, or out of both faces by the tolerances for a tube through the walls"},
               self.length, Range{mm(3), mm(500)});
@@ -334,6 +337,39 @@ struct OverridesFile {
     }
 };
 
+enum class Earth { both_sides, one_side };
+template <>
+struct Words<Earth> {
+    static constexpr std::array<std::pair<Earth, std::string_view>, 2> all{
+        {{Earth::both_sides, "both sides"}, {Earth::one_side, "one side"}}};
+};
+
+enum class Cavity { drained, waxed };
+template <>
+struct Words<Cavity> {
+    static constexpr std::array<std::pair<Cavity, std::string_view>, 2> all{{{Cavity::drained, "drained"}, {Cavity::waxed, "waxed"}}};
+};
+
+/// Where the joint lives and how it is kept from corroding, besides what its parts say.
+struct CorrosionFile {
+    std::vector<std::string> exposures;
+    std::optional<std::string> fixing, edges;
+    Earth chassis_earth = Earth::both_sides;
+    Cavity cavity = Cavity::drained;
+    bool maintained = false;
+
+    template <class Visit, class Self>
+    static void describe(Visit&& field, Self& self) {
+        field(Name{"exposures", "", "rows of the exposures table, or site files ending in .toml"}, self.exposures, defaulted);
+        field(Name{"fixing", "", "what is round the bolt, a row of the isolation table"}, self.fixing);
+        field(Name{"edges", "", "how the joint's edges are closed, a row of the isolation table"}, self.edges);
+        field(Name{"chassis-earth", "", "lamps are earthed through the metal on both sides of the joint, or on one only"},
+              self.chassis_earth, defaulted);
+        field(Name{"cavity", "", "inside of the hollow section: drained, or waxed as well"}, self.cavity, defaulted);
+        field(Name{"maintained", "", "seals are renewed when their life is over"}, self.maintained, defaulted);
+    }
+};
+
 struct JointFile {
     std::string title;
     std::string service_class;
@@ -345,6 +381,7 @@ struct JointFile {
     TemperaturesFile temperatures;
     std::optional<std::string> loads, loads_joint;
     std::vector<LoadCaseFile> load_cases;
+    CorrosionFile corrosion;
     OverridesFile overrides;
 
     template <class Visit, class Self>
@@ -361,6 +398,7 @@ struct JointFile {
               self.loads);
         field(Name{"loads-joint", "", "which joint of the trailer file; absent: its only one"}, self.loads_joint);
         field(Name{"load-case", "", "the loads; may be absent where a trailer file gives them"}, self.load_cases, defaulted);
+        field(Name{"corrosion", "", "where the joint lives"}, self.corrosion, defaulted);
         field(Name{"overrides", "", "values in place of the tables'"}, self.overrides, defaulted);
     }
 };

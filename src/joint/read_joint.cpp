@@ -166,23 +166,39 @@ std::optional<Joint> read_joint(const std::string& text, const std::string& file
     return root ? read_joint(*root, tables, diagnostics, read_file) : std::nullopt;
 }
 
-std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const FileReader& read_file, std::vector<DefaultTaken> defaults,
-                                   Diagnostics& diagnostics) {
+std::optional<WrittenJoint> read_written(const Node& root, const Tables& tables, const FileReader& read_file,
+                                         std::vector<DefaultTaken> defaults, Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
-    JointFile written;
-    read_node(root, Path{}, written, ReadContext{diagnostics, &defaults});
+    WrittenJoint written;
+    written.defaults = std::move(defaults);
+    read_node(root, Path{}, written.file, ReadContext{diagnostics, &written.defaults});
     std::optional<TakenLoads> taken;
-    if (diagnostics.count() == before) taken = take_loads(written, root, tables, read_file, defaults, diagnostics);
-    if (!taken) {
-        report_names(written, root, tables, diagnostics);
+    if (diagnostics.count() == before) taken = take_loads(written.file, root, tables, read_file, written.defaults, diagnostics);
+    written.exposures = take_exposures(
+        written.file.corrosion.exposures, tables, read_file,
+        [&](std::size_t i) { return place_of(root, fmt::format("corrosion.exposures[{}]", i)); }, diagnostics);
+    if (!taken || diagnostics.count() != before) {
+        report_names(written.file, root, tables, diagnostics);
         return std::nullopt;
     }
-    auto joint = resolve(written, root, tables, std::move(defaults), taken->count, diagnostics);
+    written.taken = std::move(*taken);
+    return written;
+}
+
+std::optional<Joint> joint_of_written(const WrittenJoint& written, const Node& root, const Tables& tables, Diagnostics& diagnostics) {
+    auto joint = resolve(written.file, root, tables, written.defaults, written.taken.count, diagnostics);
     if (!joint) return std::nullopt;
-    joint->load_warnings = std::move(taken->warnings);
-    joint->own_load_rules = std::move(taken->own_rules);
-    if (taken->lap) compare_groups(*taken->lap, *joint);
+    joint->load_warnings = written.taken.warnings;
+    joint->own_load_rules = written.taken.own_rules;
+    joint->surroundings.exposures = written.exposures;
+    if (written.taken.lap) compare_groups(*written.taken.lap, *joint);
     return joint;
+}
+
+std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const FileReader& read_file, std::vector<DefaultTaken> defaults,
+                                   Diagnostics& diagnostics) {
+    const auto written = read_written(root, tables, read_file, std::move(defaults), diagnostics);
+    return written ? joint_of_written(*written, root, tables, diagnostics) : std::nullopt;
 }
 
 std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics, const FileReader& read_file) {

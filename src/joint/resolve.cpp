@@ -78,6 +78,12 @@ struct Resolver {
         return row;
     }
 
+    void surroundings();
+    /// Wall of the sleeve round the bolt.
+    [[nodiscard]] Length sleeve() const {
+        const auto& fixing = joint.surroundings.fixing;
+        return fixing ? fixing->sleeve.value_or(mm(0)) : mm(0);
+    }
     void bolt();
     void tightening();
     void pattern();
@@ -93,6 +99,33 @@ struct Resolver {
     [[nodiscard]] DesignMethod method_of(const std::optional<DesignMethod>& given, const Material& material, const std::string& path);
     void strengths(Ply& ply, bool weld_affected, const std::string& path);
 };
+
+void Resolver::surroundings() {
+    const auto& given = file.corrosion;
+    auto& s = joint.surroundings;
+    const auto element = [this](const std::optional<std::string>& name, IsolationPlace place, const std::string& path,
+                                std::optional<Row<IsolationElement>>& to) {
+        if (!name) return;
+        const auto* row = look_up<IsolationElement>(*name, path);
+        if (row == nullptr) return;
+        if (row->place == place) {
+            to = *row;
+            return;
+        }
+        std::vector<std::string> fitting;
+        for (const auto& each : tables.of<IsolationElement>().rows)
+            if (each.place == place) fitting.push_back(each.name);
+        error("isolation.place",
+              fmt::format("{} is \"{}\", an element for the {}; for the {} there are \"{}\"", path, *name, word_of(row->place),
+                          word_of(place), fmt::join(fitting, "\", \"")),
+              path);
+    };
+    element(given.fixing, IsolationPlace::fixing, "corrosion.fixing", s.fixing);
+    element(given.edges, IsolationPlace::edge, "corrosion.edges", s.edges);
+    s.earth_bridges = given.chassis_earth == Earth::both_sides;
+    s.cavity_waxed = given.cavity == Cavity::waxed;
+    s.maintained = given.maintained;
+}
 
 void Resolver::bolt() {
     auto& bolt = joint.bolt;
@@ -224,6 +257,9 @@ void Resolver::plate(const PlateFile& part, const std::string& path) {
         note(path + ".outline", part.name + " runs on where no edge is given", "no edge there");
     ply.method = method_of(part.method, ply.material, path);
     ply.lever_to_web = part.lever_to_web;
+    ply.galvanised = part.galvanised.value_or(false);
+    if (ply.galvanised && (ply.material.family != Family::steel || ply.surface.coat != Coat::organic))
+        error("plate.galvanised", fmt::format("{}.galvanised is for carbon steel under paint or powder", path), path + ".galvanised");
     strengths(ply, part.weld_affected, path);
     joint.stack.push_back({StackKind::ply, static_cast<int>(joint.plies.size()), ply.thickness});
     joint.plies.push_back(std::move(ply));
@@ -248,7 +284,7 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
     tube.hole_clearance = given.hole_clearance;
     tube.chamfer = given.chamfer;
     if (given.arrangement == TubeArrangement::none) {
-        if (given.material || given.stock || given.length)
+        if (given.material || given.stock || given.length || given.coating)
             error("tube.none", fmt::format("{}.tube.arrangement is \"none\", but a tube is described", path), path + ".tube");
         return;
     }
@@ -257,6 +293,12 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
         return;
     }
     if (const auto* row = material(*given.material, std::nullopt, path + ".tube.material"); row != nullptr) tube.material = *row;
+    if (given.coating)
+        if (const auto* row = look_up<Coating>(*given.coating, path + ".tube.coating"); row != nullptr) tube.coating = *row;
+    if (tube.coating && tube.material.family != Family::steel)
+        error("tube.coating",
+              fmt::format("{}.tube.coating is zinc, which is for carbon steel; the material is {}", path, tube.material.name),
+              path + ".tube.coating");
     const auto group = std::string(word_of(tube.material.family));
     if (given.stock) {
         const auto* row = look_up<StockTube>(*given.stock, path + ".tube.stock");
@@ -268,7 +310,7 @@ void Resolver::tube(const SectionFile& part, const std::string& path, Section& s
         tube.stock = *row;
         return;
     }
-    const auto least_bore = joint.bolt.thread.diameter + mm(0.2);
+    const auto least_bore = joint.bolt.thread.diameter + 2.0 * sleeve() + mm(0.2);
     for (const auto& row : tables.of<StockTube>().rows) {
         const auto bore = row.outside_diameter - 2.0 * row.wall;
         if (row.wall <= 2.0 * tube.chamfer + mm(0.2)) continue;
@@ -327,7 +369,8 @@ void Resolver::section(const SectionFile& part, const std::string& path) {
     }
     const auto cavity = through ? *section.tube.length - 2.0 * section.wall : section.inside_height();
     const auto shaft = through ? section.tube.stock->outside_diameter : joint.bolt.thread.diameter;
-    wall.hole_diameter = part.hole_diameter.value_or(through ? shaft + section.tube.hole_clearance : joint.bolt.hole_diameter);
+    wall.hole_diameter =
+        part.hole_diameter.value_or(through ? shaft + section.tube.hole_clearance : joint.bolt.hole_diameter + 2.0 * sleeve());
     if (!part.hole_diameter) note(path + ".hole-diameter", "hole in " + part.name, print(Value(wall.hole_diameter)));
     if (!through) {
         auto& candidates = section.tube.candidates;
@@ -537,6 +580,7 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
     r.joint.life = file.life;
     r.joint.overrides = file.overrides;
     if (const auto* service = r.look_up<ServiceClass>(file.service_class, "service-class"); service != nullptr) r.joint.service = *service;
+    r.surroundings();
     r.bolt();
     r.tightening();
     r.pattern();

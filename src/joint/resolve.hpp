@@ -11,16 +11,36 @@ namespace faywright {
 [[nodiscard]] std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tables& tables,
                                            std::vector<DefaultTaken> defaults, std::size_t foreign_cases, Diagnostics& diagnostics);
 
-/// A joint from its tree, with the loads of the trailer file it may name; whether it can be built is check_geometry's.
-[[nodiscard]] std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const FileReader& read_file,
-                                                 std::vector<DefaultTaken> defaults, Diagnostics& diagnostics);
-
 /// What a joint file takes from a trailer file besides load cases.
 struct TakenLoads {
     std::size_t count = 0;  ///< of load cases, the first of the file
     std::vector<std::string> warnings, own_rules;
     std::optional<Lap> lap;  ///< where the joint is the lap of a leg
 };
+
+/// A joint file read, with the loads and the exposures it takes from other files: what may be changed before names are resolved.
+struct WrittenJoint {
+    JointFile file;
+    std::vector<DefaultTaken> defaults;
+    TakenLoads taken;
+    std::vector<Row<Exposure>> exposures;
+};
+
+[[nodiscard]] std::optional<WrittenJoint> read_written(const Node& root, const Tables& tables, const FileReader& read_file,
+                                                       std::vector<DefaultTaken> defaults, Diagnostics& diagnostics);
+
+/// Its joint; whether that can be built is check_geometry's.
+[[nodiscard]] std::optional<Joint> joint_of_written(const WrittenJoint& written, const Node& root, const Tables& tables,
+                                                    Diagnostics& diagnostics);
+
+/// Both in one.
+[[nodiscard]] std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const FileReader& read_file,
+                                                 std::vector<DefaultTaken> defaults, Diagnostics& diagnostics);
+
+/// Exposures by name: rows of the table, or site files whose names end in .toml. `place` tells where each name was written.
+[[nodiscard]] std::vector<Row<Exposure>> take_exposures(const std::vector<std::string>& names, const Tables& tables,
+                                                        const FileReader& read_file, const std::function<TextPosition(std::size_t)>& place,
+                                                        Diagnostics& diagnostics);
 
 /// The load cases of the trailer file that `file.loads` names, put before the file's own ones; their places are the key `loads`.
 /// The trailer file's mistakes are told with its own places.

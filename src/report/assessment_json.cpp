@@ -2,6 +2,7 @@
 #include "quantity/text.hpp"
 #include "report/assessment.hpp"
 #include "report/assessment_document.hpp"
+#include "report/corrosion.hpp"
 
 #include <fmt/format.h>
 
@@ -35,6 +36,9 @@ Json check_json(const Assessment& a, const CheckResult& result) {
     if (o.note != nullptr) out["note"] = o.note;
     return out;
 }
+
+/// The check that decides; corrosion where only that fails.
+std::string_view governing_id(const Assessment& a) { return a.holds && !a.passes ? "corrosion-life" : a.results[a.governing].info->id; }
 
 Json tube_json(const State& s) {
     Json out;
@@ -75,7 +79,7 @@ Json assessment_document(const Assessment& a) {
     out["version"] = FAYWRIGHT_VERSION;
     out["joint"] = joint.title;
     out["verdict"] = a.passes ? "pass" : "fail";
-    out["governing"] = a.results[a.governing].info->id;
+    out["governing"] = governing_id(a);
     out["service"] = {{"class", joint.service.name}, {"design_factor", joint.service.design_factor}};
     out["bolt"] = {
         {"size", joint.bolt.thread.name},   {"length", json::of(joint.bolt.length)}, {"class", joint.bolt.property_class.bolt_class},
@@ -90,7 +94,7 @@ Json assessment_document(const Assessment& a) {
         out["clamp"].push_back(
             {{"stage", stage.id}, {"title", stage.title}, {"min", json::of(stage.least)}, {"max", json::of(stage.greatest)}});
     if (joint.section) out["tube"] = tube_json(s);
-    out["corrosion"] = {{"status", "not-assessed"}};
+    out["corrosion"] = json::of(a.corrosion);
     out["assumptions"] = Json::array();
     for (const auto& taken : joint.defaults)
         out["assumptions"].push_back({{"field", taken.path}, {"meaning", taken.meaning}, {"value", taken.value}});
@@ -112,7 +116,7 @@ std::string assessment_line(const Assessment& a, const std::string& input) {
     out["input"] = input;
     out["joint"] = joint.title;
     out["verdict"] = a.passes ? "pass" : "fail";
-    out["governing"] = governing.info->id;
+    out["governing"] = governing_id(a);
     out["utilisation"] = governing.outcome.utilisation;
     const auto part = part_name(joint, governing);
     if (!part.empty()) out["part"] = part;

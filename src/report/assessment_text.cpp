@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "quantity/text.hpp"
 #include "report/assessment.hpp"
+#include "report/corrosion.hpp"
 #include "report/layout.hpp"
 #include "report/steps_text.hpp"
 
@@ -140,6 +141,11 @@ std::string head_text(const Assessment& a, bool color) {
                        "      ");
     const auto failed = std::count_if(a.checks().begin(), a.checks().end(), [](const CheckResult& r) { return r.status == Status::fail; });
     if (failed > 0) out += fmt::format("{} of the checks fail\n", failed);
+    for (const auto& e : a.corrosion.exposures)
+        if (!e.passes)
+            out += wrapped(fmt::format("{}: {} lasts {} of the promised {} in \"{}\"", e.first_to_go().name, e.first_to_go().stake,
+                                       print(Value(e.first_to_go().life), 2), print(Value(joint.life)), shown(e.exposure->name)),
+                           "corrosion: ", "           ");
     const auto where = place_of(joint, governing);
     out += wrapped(fmt::format("{}, utilisation {}{}", name_of(joint, governing), ratio(governing.outcome.utilisation),
                                where.empty() ? "" : ", " + where),
@@ -238,13 +244,14 @@ std::string assumptions_text(const Assessment& a) {
 }  // namespace
 
 std::string assessment_text(const Assessment& a, bool color) {
+    const auto& joint = *a.state.joint;
     std::string out = head_text(a, color) + bolts_text(a) + clamp_text(a) + checks_text(a, color) + tube_text(a);
     if (const auto told = warnings(a); !told.empty()) {
         out += "\nWARNINGS\n";
         for (const auto& warning : told) out += wrapped(warning, "  * ", "    ");
     }
     out += assumptions_text(a);
-    out += "\nCORROSION  not assessed\n\nCAUTIONS\n";
+    out += outlook_text(joint, a.corrosion) + "\nCAUTIONS\n";
     for (const auto& caution : cautions()) out += wrapped(caution, "  * ", "    ");
     return out;
 }

@@ -63,15 +63,25 @@ struct Material {
     }
 };
 
+/// What covers a metal.
+enum class Coat { none, zinc, organic, oxide };
+template <>
+struct Words<Coat> {
+    static constexpr std::array<std::pair<Coat, std::string_view>, 4> all{
+        {{Coat::none, "none"}, {Coat::zinc, "zinc"}, {Coat::organic, "organic"}, {Coat::oxide, "oxide"}}};
+};
+
 /// The condition of a faying surface.
 struct Surface {
     static constexpr std::string_view table = "surfaces", row_key = "surface";
+    Coat coat = Coat::none;
     std::string roughness;
     Length coating_thickness;
     double creep_loss_fraction = 0;
 
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
+        field(Name{"coat", "", "what covers the metal"}, self.coat);
         field(Name{"roughness", "", "class of roughness Rz, a word of the embedding table"}, self.roughness);
         field(Name{"coating-thickness", "", "thickness of the coating"}, self.coating_thickness, Range{um(0), um(1000)});
         field(Name{"creep-loss-fraction", "", "share of preload lost by creep of the coating at one faying interface"},

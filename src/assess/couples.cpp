@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+#include "assess/couples.hpp"
+
+#include "corrosion/isolation_effect.hpp"
+
+namespace faywright {
+
+namespace {
+
+/// What a couple may eat before it counts: the zinc of a thick article, pits where a washer presses.
+Length stake_of(AtmosphereMetal anode) { return anode == AtmosphereMetal::zinc ? um(85) : mm(0.5) / PitDepth::middle; }
+
+IsolationEffect::Inputs effect_inputs(const CouplesTask& task, const PairAttack& attack) {
+    IsolationEffect::Inputs in{.own_rate = attack.own_rate, .couple_rate = attack.added.rate, .promised = task.span};
+    if (const auto* element = task.isolation; element != nullptr) {
+        in.bridged = !element->insulates;
+        in.path_new = element->path_new;
+        in.path_aged = element->path_aged;
+        in.electrolyte_new = element->electrolyte_new;
+        in.electrolyte_middle = element->electrolyte_middle;
+        in.electrolyte_neglected = element->electrolyte_neglected;
+        in.seal_life = element->life();
+    }
+    return in;
+}
+
+}  // namespace
+
+CoupleSurroundings surroundings_of(const CouplesTask& task) {
+    CoupleSurroundings out;
+    out.atmosphere = atmosphere_at(task.exposure);
+    out.electrolyte = &electrolyte_of(task.tables, out.atmosphere.joint);
+    out.wet_share = wet_share_of(out.atmosphere, *out.electrolyte);
+    return out;
+}
+
+CoupleCell couple_cell(const CouplesTask& task, const CoupleSurroundings& around, const Row<Metal>& first, const Row<Metal>& second) {
+    CoupleCell out;
+    out.first = &first;
+    out.second = &second;
+    const auto attack = [&](double ratio) {
+        return pair_attack(first, second, around.atmosphere, *around.electrolyte, around.wet_share, ratio, task.tables);
+    };
+    out.attack = attack(task.area_ratio);
+    // The ratio is told of cathode over anode, whoever comes first.
+    if (out.attack.anode == &second) out.attack = attack(1.0 / task.area_ratio);
+    out.matrix = matrix_cell(task.tables.of<Compatibility>(), task.tables.of<Metal>(), first, second);
+    if (out.attack.anode == nullptr || out.attack.no_rate) return out;
+    const auto effect = IsolationEffect::compute(effect_inputs(task, out.attack));
+    out.path = effect.path;
+    out.electrolyte = effect.electrolyte;
+    const double left = out.path * out.electrolyte;
+    const auto& added = out.attack.added;
+    const auto immersed = out.attack.immersed * out.path;
+    out.added = {added.low * left + immersed, added.rate * left + immersed, added.high * left + immersed};
+    const double share = static_cast<double>(out.added.rate * task.span / stake_of(*out.attack.anode->atmosphere));
+    out.severity = std::max(severity_of_rate(out.added.rate), severity_of_share(share));
+    if (out.severity > Severity::still && out.attack.area_ratio > 2.0) out.severity = worsened(out.severity);
+    return out;
+}
+
+std::vector<CoupleCell> couples_with(const CouplesTask& task, const Row<Metal>& metal) {
+    std::vector<CoupleCell> out;
+    const auto around = surroundings_of(task);
+    for (const auto& other : task.tables.of<Metal>().rows) out.push_back(couple_cell(task, around, metal, other));
+    return out;
+}
+
+std::vector<const Row<Compatibility>*> opinions(const Tables& tables, const Row<Metal>& a, const Row<Metal>& b) {
+    std::vector<const Row<Compatibility>*> out;
+    if (const auto* cell = matrix_cell(tables.of<Compatibility>(), tables.of<Metal>(), a, b); cell != nullptr) out.push_back(cell);
+    for (const auto& row : tables.of<Compatibility>().rows)
+        if (row.scheme != CompatibilityScheme::mil_std_889c &&
+            ((row.considered == a.name && row.contact == b.name) || (row.considered == b.name && row.contact == a.name)))
+            out.push_back(&row);
+    return out;
+}
+
+Recorder derive_couple(const CouplesTask& task, const CoupleCell& cell) {
+    Recorder steps;
+    const auto& attack = cell.attack;
+    if (attack.anode == nullptr || attack.no_rate) return steps;
+    if (attack.kinetics) {
+        const auto& anode = attack.kinetics->members[0];
+        steps.heading("Electrode kinetics under the film", MixedPotential::formula.source);
+        FAYWRIGHT_STATED(x_c, "reach of the couple along the film, cathode at its oxygen limit", attack.reach);
+        FAYWRIGHT_STATED(E, "common potential: dissolution equals oxygen reduced (V against SCE)", attack.kinetics->potential);
+        FAYWRIGHT_STATED(i_a, "dissolution of the anode at that potential", anode.anodic);
+        FAYWRIGHT_STATED(i_n, "of it, what the cathode draws", anode.net);
+        FAYWRIGHT_STATED(r_n, "the same as a rate while wet, by Faraday's law", penetration_rate(anode.net, *attack.anode->dissolution()));
+        FAYWRIGHT_STATED(f_w, "share of the year that is wet", surroundings_of(task).wet_share);
+        FAYWRIGHT_STEP(r_b, max(r_n, um_per_a(0)) * f_w);
+        static_cast<void>(x_c);
+        static_cast<void>(E);
+        static_cast<void>(i_a);
+        static_cast<void>(i_n);
+        static_cast<void>(r_b);
+    }
+    steps.heading(Couple::formula.title, Couple::formula.source);
+    static_cast<void>(Couple::compute(attack.inputs, steps));
+    if (task.isolation != nullptr) {
+        steps.heading(IsolationEffect::formula.title, IsolationEffect::formula.source);
+        static_cast<void>(IsolationEffect::compute(effect_inputs(task, attack), steps));
+    }
+    return steps;
+}
+
+}  // namespace faywright

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "corrosion/couple.hpp"
+#include "corrosion/mixed_potential.hpp"
+#include "corrosion/rating.hpp"
+#include "joint/joint.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What becomes of a joint where it lives: the couples that are there, and how long zinc and walls last.
+namespace faywright {
+
+/// Two metals under one film: who pays, and how much.
+struct PairAttack {
+    const Row<Metal>* anode = nullptr;  ///< nullptr where the two stand so close that neither pays
+    const Row<Metal>* cathode = nullptr;
+    bool first_pays = false;
+    double area_ratio = 1.0;             ///< cathode over anode, within the film's reach
+    Length reach;                        ///< of the couple along the film
+    std::optional<MixedState> kinetics;  ///< anode first, cathode second; nothing where no curves are known
+    std::optional<Speed> bound;          ///< mean rate of a year that the curves allow
+    Speed own_rate;                      ///< of the anode
+    bool no_rate = false;                ///< the anode has no rate of its own to start from
+    Couple::Inputs inputs;
+    Couple::Answer added;
+    Speed immersed;  ///< besides, from the hours under water
+};
+
+/// One contact of the joint.
+struct ContactOutlook {
+    std::string first, second;  ///< the parts in contact
+    std::string place;          ///< "faying edge", "head and nut", "inside the rail", "bore of the tube"
+    bool hidden = false;
+    double path = 1, electrolyte = 1;  ///< means over the promised life
+    PairAttack now, later;             ///< while zinc lasts on both, and when it is gone
+    Speed added, added_later;          ///< to the anode, isolation in it
+    Severity severity = Severity::still;
+};
+
+/// One thing that is used up.
+struct MemberOutlook {
+    std::string name;   ///< "drawbar", "rail at drawbar", "bolts"
+    std::string stake;  ///< "zinc, 60 um", "pits to a quarter of the wall"
+    Length thickness;   ///< what may be lost
+    RateBand own, added, total;
+    Duration life_low, life, life_high;
+    std::optional<Duration> by_upper, by_mean;  ///< of zinc at the central rate, by the power law of ISO 9224
+    bool lasts = false;                         ///< no end in sight: told for stainless
+    Severity severity = Severity::still;
+    bool passes = true;
+};
+
+/// The joint in one exposure.
+struct ExposureOutlook {
+    const Row<Exposure>* exposure = nullptr;
+    SiteAtmosphere atmosphere;
+    const Row<Electrolyte>* electrolyte = nullptr;
+    double wet_share = 0;
+    std::vector<ContactOutlook> contacts;
+    std::vector<MemberOutlook> members;
+    std::size_t first = 0;  ///< member that is used up first
+    bool passes = true;
+    std::vector<std::string> cautions;
+
+    [[nodiscard]] const MemberOutlook& first_to_go() const { return members[first]; }
+};
+
+struct CorrosionOutlook {
+    std::vector<ExposureOutlook> exposures;
+    bool passes = true;  ///< every member outlives the promise in every exposure, by its central rate
+};
+
+/// The electrolyte of a category.
+[[nodiscard]] const Row<Electrolyte>& electrolyte_of(const Tables& tables, Corrosivity category);
+
+/// Two metals in an exposure, `ratio` the second's wetted area over the first's where it is given, else equal faces at a joint line.
+[[nodiscard]] PairAttack pair_attack(const Row<Metal>& first, const Row<Metal>& second, const SiteAtmosphere& site,
+                                     const Row<Electrolyte>& electrolyte, double wet_share, double ratio, const Tables& tables);
+
+/// Share of the year that the joint is wet.
+[[nodiscard]] double wet_share_of(const SiteAtmosphere& site, const Electrolyte& electrolyte);
+
+/// The element of the isolation table that stands between the faying faces of a joint: by its layer, else by its surfaces.
+[[nodiscard]] const Row<IsolationElement>& faying_element_of(const Joint& joint, const Tables& tables);
+
+/// The outlook of a joint in one exposure.
+[[nodiscard]] ExposureOutlook outlook_in(const Joint& joint, const Row<Exposure>& exposure, const Tables& tables);
+
+/// The outlook in every exposure that the joint names. Joint and tables must outlive it.
+[[nodiscard]] CorrosionOutlook corrosion_outlook(const Joint& joint, const Tables& tables);
+
+}  // namespace faywright

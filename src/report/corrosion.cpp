@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+#include "report/corrosion.hpp"
+
+#include "quantity/text.hpp"
+#include "report/layout.hpp"
+
+#include <fmt/format.h>
+
+namespace faywright {
+
+namespace {
+
+const char* mark(bool passes) { return passes ? "pass" : "FAIL"; }
+
+std::string climate_text(const ExposureOutlook& e) {
+    std::string out = fmt::format("{} in the open, {} at the joint", word_of(e.atmosphere.open), word_of(e.atmosphere.joint));
+    if (e.atmosphere.chloride) out += fmt::format(", chloride {}", print(Value(*e.atmosphere.chloride), 2));
+    return out + fmt::format(", wet {:.0f} % of the year", 100.0 * e.wet_share);
+}
+
+std::string contact_text(const ContactOutlook& c) {
+    const auto heading = fmt::format("{} / {}, {}: ", c.first, c.second, c.place);
+    std::string out;
+    if (c.now.anode == nullptr)
+        out = "no couple";
+    else if (c.now.no_rate)
+        out = fmt::format("{} pays; no rate is known", c.now.anode->name);
+    else
+        out = fmt::format("{} pays {} um/a ({})", c.now.anode->name, rate_text(c.added), word_of(c.severity));
+    if (c.later.anode != nullptr && c.later.anode != c.now.anode)
+        out += fmt::format("; when zinc is gone {} pays {} um/a", c.later.anode->name, rate_text(c.added_later));
+    return heading + out;
+}
+
+std::string exposure_text(const Joint& joint, const ExposureOutlook& e) {
+    std::string out = fmt::format("  {}{}\n", fitted(shown(e.exposure->name), 70), mark(e.passes));
+    out += wrapped(climate_text(e), "    ", "    ");
+    const auto& first = e.first_to_go();
+    out += wrapped(
+        fmt::format("first to go: {}: {}, {} years; promised {}", first.name, first.stake, life_band_text(first), print(Value(joint.life))),
+        "    ", "      ");
+    out += "      part: what is at stake            um/a                 years          \n";
+    for (const auto& m : e.members) {
+        out += fmt::format("      {} {} {} {}\n", fitted(m.name + ": " + m.stake, 33), fitted(m.lasts ? "-" : band_text(m.total), 20),
+                           fitted(m.lasts ? "no end seen" : life_band_text(m), 14), m.passes ? std::string(word_of(m.severity)) : "FAIL");
+        if (m.by_upper)
+            out += fmt::format("        by the power law of ISO 9224: {} to {} years\n", life_text(*m.by_upper), life_text(*m.by_mean));
+    }
+    for (const auto& c : e.contacts) out += wrapped(contact_text(c), "      ", "        ");
+    for (const auto& line : e.cautions) out += wrapped(line, "    * ", "      ");
+    return out;
+}
+
+}  // namespace
+
+std::string rate_text(Speed rate) { return print_number(in_um_per_a(rate), in_um_per_a(rate) < 0.095 ? 1 : 2); }
+
+std::string band_text(const RateBand& band) {
+    return fmt::format("{} ({} to {})", rate_text(band.rate), rate_text(band.low), rate_text(band.high));
+}
+
+std::string life_text(Duration life) { return life > years(200) ? "200+" : print_number(in_years(life), 2); }
+
+std::string life_band_text(const MemberOutlook& m) {
+    return fmt::format("{} ({} to {})", life_text(m.life), life_text(m.life_low), life_text(m.life_high));
+}
+
+std::string outlook_text(const Joint& joint, const CorrosionOutlook& outlook) {
+    if (outlook.exposures.empty())
+        return "\nCORROSION  not assessed\n" +
+               wrapped("give exposures under [corrosion] of the joint file; faywright table exposures lists them", "  ", "  ");
+    std::string out = "\nCORROSION  rates in um/a and lives in years, one standard deviation in brackets\n";
+    for (const auto& exposure : outlook.exposures) out += exposure_text(joint, exposure);
+    return out +
+           wrapped(
+               "Lives are those of a constant central rate against the promise. Zinc and climate stand on published laws with a stated "
+               "scatter; what couples, crevices and seals do is judged: order is meant, each rate lies within a factor of about 4.",
+               "  ", "  ");
+}
+
+namespace json {
+
+Json of(const RateBand& band) {
+    const Value like(um_per_a(1));
+    return {{"low", of(Value(band.low), like)}, {"central", of(Value(band.rate), like)}, {"high", of(Value(band.high), like)}};
+}
+
+Json of(const PairAttack& pair) {
+    const Value like(um_per_a(1));
+    Json out;
+    if (pair.anode == nullptr) {
+        out["anode"] = nullptr;
+        return out;
+    }
+    out["anode"] = pair.anode->name;
+    out["cathode"] = pair.cathode->name;
+    out["area_ratio"] = pair.area_ratio;
+    out["reach"] = of(Value(pair.reach));
+    if (pair.no_rate) return out;
+    out["own_rate"] = of(Value(pair.own_rate), like);
+    out["added"] = of(pair.added.band());
+    out["governed_by"] = pair.added.bounded ? "kinetics" : "field estimate";
+    if (pair.bound) out["kinetic_bound"] = of(Value(*pair.bound), like);
+    if (pair.kinetics) out["potential"] = of(Value(pair.kinetics->potential));
+    if (pair.immersed > um_per_a(0)) out["immersed"] = of(Value(pair.immersed), like);
+    return out;
+}
+
+Json of(const ExposureOutlook& e) {
+    const Value like(um_per_a(1));
+    Json out;
+    out["exposure"] = e.exposure->name;
+    out["open_category"] = word_of(e.atmosphere.open);
+    out["joint_category"] = word_of(e.atmosphere.joint);
+    if (e.atmosphere.chloride) out["chloride"] = of(Value(*e.atmosphere.chloride));
+    out["wet_share"] = e.wet_share;
+    out["status"] = e.passes ? "pass" : "fail";
+    out["first_to_go"] = e.first_to_go().name;
+    out["members"] = Json::array();
+    for (const auto& m : e.members) {
+        Json one;
+        one["part"] = m.name;
+        one["stake"] = m.stake;
+        one["rate"] = of(m.total);
+        one["own_rate"] = of(m.own);
+        one["couple_rate"] = of(m.added);
+        if (!m.lasts) {
+            const Value year(years(1));
+            one["life"] = {
+                {"low", of(Value(m.life_low), year)}, {"central", of(Value(m.life), year)}, {"high", of(Value(m.life_high), year)}};
+            if (m.by_upper) one["life_by_power_law"] = {{"upper", of(Value(*m.by_upper), year)}, {"mean", of(Value(*m.by_mean), year)}};
+        }
+        one["severity"] = word_of(m.severity);
+        one["status"] = m.passes ? "pass" : "fail";
+        out["members"].push_back(std::move(one));
+    }
+    out["contacts"] = Json::array();
+    for (const auto& c : e.contacts) {
+        Json one;
+        one["parts"] = {c.first, c.second};
+        one["place"] = c.place;
+        one["hidden"] = c.hidden;
+        one["path"] = c.path;
+        one["electrolyte"] = c.electrolyte;
+        one["couple"] = of(c.now);
+        one["added"] = of(Value(c.added), like);
+        if (c.later.anode != c.now.anode) {
+            one["couple_without_zinc"] = of(c.later);
+            one["added_without_zinc"] = of(Value(c.added_later), like);
+        }
+        one["severity"] = word_of(c.severity);
+        out["contacts"].push_back(std::move(one));
+    }
+    out["cautions"] = e.cautions;
+    return out;
+}
+
+Json of(const CorrosionOutlook& outlook) {
+    Json out;
+    out["status"] = outlook.exposures.empty() ? "not-assessed" : outlook.passes ? "pass" : "fail";
+    if (outlook.exposures.empty()) return out;
+    out["exposures"] = Json::array();
+    for (const auto& exposure : outlook.exposures) out["exposures"].push_back(of(exposure));
+    return out;
+}
+
+}  // namespace json
+
+}  // namespace faywright

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+#include "report/isolation.hpp"
+
+#include "quantity/text.hpp"
+#include "report/corrosion.hpp"
+#include "report/layout.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <numeric>
+
+namespace faywright {
+
+namespace {
+
+std::vector<std::size_t> shown_results(const IsolationRanking& ranking, RankingExtent extent) {
+    if (extent == RankingExtent::of_each_faying) return ranking.of_each_faying;
+    std::vector<std::size_t> all(ranking.results.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    return all;
+}
+
+std::string verdict_of(const MethodResult& r) {
+    return !r.refused.empty() ? "cannot be built" : r.passes ? "passes" : r.holds ? "corrodes too soon" : "does not hold";
+}
+
+std::string met(const std::optional<bool>& limit) { return !limit ? "no layer" : *limit ? "met" : "NOT MET"; }
+
+/// The rate of what is made of zinc, and of aluminium, where it is worst.
+const MemberOutlook* worst_of(const ExposureOutlook& e, bool zinc) {
+    const MemberOutlook* worst = nullptr;
+    for (const auto& m : e.members)
+        if (!m.lasts && m.by_upper.has_value() == zinc && m.thickness > mm(0) && (worst == nullptr || m.life < worst->life)) worst = &m;
+    return worst;
+}
+
+std::string clamp_line(const MethodResult& r) {
+    return fmt::format("clamp {} of {} at the end of life{}; slip at {}; governs {} at {}; pressure {}, temperature {}",
+                       print(Value(r.clamp), 3), print(Value(r.assembled), 3), r.sustained ? "" : " (no layer here sustains a clamp)",
+                       print_number(r.slip, 3), r.governing, print_number(r.utilisation, 3), met(r.pressure_met), met(r.temperature_met));
+}
+
+std::string exposure_line(const ExposureOutlook& e) {
+    std::string out = fmt::format("{}: ", shown(e.exposure->name));
+    const auto& first = e.first_to_go();
+    out += fmt::format("{} first, {}, {} years", first.name, first.stake, life_band_text(first));
+    if (const auto* zinc = worst_of(e, true); zinc != nullptr)
+        out += fmt::format("; zinc of {} {} um/a, {} years", zinc->name, band_text(zinc->total), life_text(zinc->life));
+    if (const auto* wall = worst_of(e, false); wall != nullptr) out += fmt::format("; {} {} um/a", wall->name, band_text(wall->total));
+    return out + (e.passes ? "" : "  FAILS");
+}
+
+std::string steps_line(const MethodResult& r) {
+    std::string out;
+    auto soonest = years(100);
+    std::string inspect;
+    for (const auto* element : r.method.elements()) {
+        if (element->steps == "None.") continue;
+        out += (out.empty() ? "" : " ") + element->steps;
+        soonest = min(soonest, element->inspection);
+        inspect += (inspect.empty() ? "" : " ") + element->inspect;
+    }
+    if (out.empty()) return "";
+    return fmt::format("{} Every {}: {}", out, print(Value(soonest), 2), inspect);
+}
+
+std::string heading(const IsolationRanking& ranking) {
+    std::string out =
+        fmt::format("{} compositions of isolation for a promise of {}, in ", ranking.results.size(), print(Value(ranking.promised)));
+    for (std::size_t i = 0; i < ranking.exposures.size(); ++i)
+        out += fmt::format("{}\"{}\"", i == 0 ? "" : ", ", shown(ranking.exposures[i].name));
+    return out;
+}
+
+std::string result_text(const IsolationRanking& ranking, std::size_t index) {
+    const auto& r = ranking.results[index];
+    const auto number = fmt::format("{:>4}  ", index + 1);
+    const std::string indent(8, ' ');
+    std::string out = wrapped(fmt::format("{}: {}{}", r.method.name(), r.passes ? "PASSES" : verdict_of(r),
+                                          ranking.as_written == index ? " (as the joint file has it)" : ""),
+                              number, "      ");
+    if (!r.refused.empty()) return out + wrapped(r.refused, "      ", indent);
+    out += wrapped(clamp_line(r), "      ", indent);
+    for (const auto& exposure : r.exposures) out += wrapped(exposure_line(exposure), "      ", indent);
+    return out;
+}
+
+/// A cell of a comma separated line: always quoted, and never a formula.
+std::string cell(std::string text) {
+    if (!text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos) text.insert(text.begin(), '\'');
+    std::string out = "\"";
+    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + '"';
+}
+
+std::string number(double value) { return print_number(value, 4); }
+
+/// Text that Markdown shows as it is.
+std::string marked(std::string_view text) {
+    std::string out;
+    for (const char c : text) {
+        if (std::string_view("\\`*_{}[]<>#|").find(c) != std::string_view::npos) out += '\\';
+        out += c;
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string ranking_text(const IsolationRanking& ranking, RankingExtent extent) {
+    const auto& best = ranking.best();
+    std::string out = wrapped(ranking.title, best.passes ? "FOUND  " : "NONE PASSES  ", "      ");
+    out += wrapped(heading(ranking));
+    out += '\n' + wrapped(advice(ranking));
+    out += extent == RankingExtent::all ? "\nRANKING, every composition\n" : "\nRANKING, the best with each element between the faces\n";
+    for (const auto index : shown_results(ranking, extent)) out += result_text(ranking, index);
+    if (best.refused.empty()) {
+        out += '\n' + wrapped(best.method.name(), "STEPS for the first: ", "  ");
+        for (const auto* element : best.method.elements()) {
+            if (element->steps != "None.") out += wrapped(fmt::format("{}: {}", element->name, element->steps), "  * ", "    ");
+            if (element->steps != "None.")
+                out += wrapped(fmt::format("every {}: {}", print(Value(element->inspection), 2), element->inspect), "    ", "    ");
+            if (element->hazards) out += wrapped(*element->hazards, "    beware: ", "      ");
+        }
+        for (const auto& exposure : best.exposures)
+            for (const auto& line : exposure.cautions) out += wrapped(fmt::format("{}: {}", exposure.exposure->name, line), "  * ", "    ");
+    }
+    if (!ranking.warnings.empty()) {
+        out += "\nWARNINGS\n";
+        for (const auto& warning : ranking.warnings) out += wrapped(warning, "  * ", "    ");
+    }
+    out += '\n' + wrapped(
+                      "Rates are um/a, lives years, one standard deviation in brackets. Shares, lives of seals, multipliers of couples and "
+                      "crevices are judged: they rank, they do not promise.");
+    for (const auto& caution : cautions()) out += wrapped(caution, "caution: ", "  ");
+    return out;
+}
+
+std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent extent) {
+    std::string out =
+        fmt::format("# Isolation: {}\n\n{}.\n\n{}\n\n", marked(ranking.title), marked(heading(ranking)), marked(advice(ranking)));
+    out += "| rank | method | verdict | clamp at end | slip | governing |";
+    std::string rule = "| ---: | --- | --- | ---: | ---: | --- |";
+    for (const auto& exposure : ranking.exposures) {
+        out += fmt::format(" {}: first to go, years |", marked(exposure.name));
+        rule += " --- |";
+    }
+    out += '\n' + rule + '\n';
+    for (const auto index : shown_results(ranking, extent)) {
+        const auto& r = ranking.results[index];
+        out += fmt::format("| {} | {} | {} |", index + 1, marked(r.method.name()), verdict_of(r));
+        if (!r.refused.empty()) {
+            out += fmt::format(" | | {} |", marked(r.refused));
+            for (std::size_t i = 0; i < ranking.exposures.size(); ++i) out += " |";
+        } else {
+            out += fmt::format(" {} | {} | {} {} |", print(Value(r.clamp), 3), print_number(r.slip, 3), r.governing,
+                               print_number(r.utilisation, 3));
+            for (const auto& e : r.exposures)
+                out += fmt::format(" {}, {}{} |", marked(e.first_to_go().name), life_band_text(e.first_to_go()), e.passes ? "" : ", fails");
+        }
+        out += '\n';
+    }
+    if (ranking.best().refused.empty()) {
+        out += "\n## Steps for the first\n\n";
+        for (const auto* element : ranking.best().method.elements())
+            if (element->steps != "None.")
+                out += fmt::format("- {}: {} Every {}: {}\n", marked(element->name), marked(element->steps),
+                                   print(Value(element->inspection), 2), marked(element->inspect));
+    }
+    out += "\n## Cautions\n\n";
+    for (const auto& warning : ranking.warnings) out += fmt::format("- {}\n", marked(warning));
+    for (const auto& caution : cautions()) out += fmt::format("- {}\n", marked(caution));
+    return out;
+}
+
+std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
+    std::string out =
+        "rank,faying,fixing,tube,edges,exposure,verdict,passes_here,clamp_kN,assembled_kN,slip,utilisation,governing,pressure,temperature,"
+        "first_to_go,stake,life_years,life_low_years,life_high_years,zinc_um_a,zinc_low_um_a,zinc_high_um_a,zinc_years,wall_um_a,"
+        "wall_low_um_a,wall_high_um_a,steps\n";
+    for (const auto index : shown_results(ranking, extent)) {
+        const auto& r = ranking.results[index];
+        const auto& m = r.method;
+        const auto method = fmt::format("{},{},{},{},{}", index + 1, cell(m.faying->name), cell(m.fixing->name),
+                                        cell(m.tube == nullptr ? "" : m.tube->name), cell(m.edges->name));
+        if (!r.refused.empty()) {
+            out += fmt::format("{},\"\",{},\"\",,,,,\"\",\"\",\"\",\"\",{},,,,,,,,,,,\"\"\n", method, cell(verdict_of(r)), cell(r.refused));
+            continue;
+        }
+        for (const auto& e : r.exposures) {
+            const auto& first = e.first_to_go();
+            const auto rate = [](const MemberOutlook* member) {
+                return member == nullptr ? std::string(",,")
+                                         : fmt::format("{},{},{}", number(in_um_per_a(member->total.rate)),
+                                                       number(in_um_per_a(member->total.low)), number(in_um_per_a(member->total.high)));
+            };
+            const auto* zinc = worst_of(e, true);
+            out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, cell(e.exposure->name),
+                               cell(verdict_of(r)), e.passes ? "yes" : "no", number(in_kN(r.clamp)), number(in_kN(r.assembled)),
+                               number(r.slip), number(r.utilisation), cell(r.governing), cell(met(r.pressure_met)),
+                               cell(met(r.temperature_met)), cell(first.name), cell(first.stake), number(in_years(first.life)),
+                               number(in_years(first.life_low)), number(in_years(first.life_high)), rate(zinc),
+                               zinc == nullptr ? "" : number(in_years(zinc->life)), rate(worst_of(e, false)), cell(steps_line(r)));
+        }
+    }
+    return out;
+}
+
+std::string ranking_json(const IsolationRanking& ranking, RankingExtent extent) {
+    json::Json out;
+    out["program"] = "faywright";
+    out["version"] = FAYWRIGHT_VERSION;
+    out["joint"] = ranking.title;
+    out["promised"] = json::of(Value(ranking.promised));
+    out["verdict"] = ranking.best().passes ? "pass" : "fail";
+    out["advice"] = advice(ranking);
+    out["compositions"] = ranking.results.size();
+    out["results"] = json::Json::array();
+    for (const auto index : shown_results(ranking, extent)) {
+        const auto& r = ranking.results[index];
+        json::Json one;
+        one["rank"] = index + 1;
+        one["faying"] = r.method.faying->name;
+        one["fixing"] = r.method.fixing->name;
+        if (r.method.tube != nullptr) one["tube"] = r.method.tube->name;
+        one["edges"] = r.method.edges->name;
+        one["as_written"] = ranking.as_written == index;
+        if (!r.refused.empty()) {
+            one["status"] = "cannot-be-built";
+            one["why"] = r.refused;
+            out["results"].push_back(std::move(one));
+            continue;
+        }
+        one["status"] = r.passes ? "pass" : "fail";
+        one["holds"] = r.holds;
+        one["clamp_assembled"] = json::of(Value(r.assembled));
+        one["clamp_end"] = json::of(Value(r.clamp), Value(r.assembled));
+        one["slip"] = r.slip;
+        one["utilisation"] = r.utilisation;
+        one["governing"] = r.governing;
+        if (r.pressure_met) one["pressure_met"] = *r.pressure_met;
+        if (r.temperature_met) one["temperature_met"] = *r.temperature_met;
+        one["sustained_clamp"] = r.sustained;
+        one["steps"] = json::Json::array();
+        for (const auto* element : r.method.elements())
+            if (element->steps != "None.")
+                one["steps"].push_back({{"element", element->name},
+                                        {"do", element->steps},
+                                        {"inspect", element->inspect},
+                                        {"every", json::of(Value(element->inspection))}});
+        one["exposures"] = json::Json::array();
+        for (const auto& e : r.exposures) one["exposures"].push_back(json::of(e));
+        out["results"].push_back(std::move(one));
+    }
+    out["warnings"] = ranking.warnings;
+    out["cautions"] = cautions();
+    return json::printed(out);
+}
+
+}  // namespace faywright
