@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "tables/coating_records.hpp"
 #include "tables/fastener_records.hpp"
 #include "tables/load_records.hpp"
 #include "tables/material_records.hpp"
@@ -17,7 +18,7 @@ namespace faywright {
 struct Tables {
     std::tuple<Table<Thread>, Table<StandardLength>, Table<Washer>, Table<BoltClass>, Table<Nut>, Table<Finish>, Table<Material>,
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
-               Table<LayerMaterial>, Table<LoadRule>, Table<Price>>
+               Table<LayerMaterial>, Table<Coating>, Table<LoadRule>, Table<Price>>
         all;
 
     template <class Record>
