@@ -249,10 +249,12 @@ TEST_SUITE("corrosion/atmosphere_loss") {
     }
 
     TEST_CASE("limits: one category ends where the next begins; a limit belongs to the category it ends") {
-        for (const auto& [metal, text] : Words<AtmosphereMetal>::all)
-            for (const auto& [category, name] : Words<Corrosivity>::all) {
-                CAPTURE(std::string(text));
-                CAPTURE(std::string(name));
+        for (const auto& metals : Words<AtmosphereMetal>::all)
+            for (const auto& categories : Words<Corrosivity>::all) {
+                CAPTURE(std::string(metals.second));
+                CAPTURE(std::string(categories.second));
+                const auto metal = metals.first;
+                const auto category = categories.first;
                 const auto lower = lower_limit(metal, category), upper = upper_limit(metal, category);
                 REQUIRE(lower.has_value());
                 if (!upper) {
