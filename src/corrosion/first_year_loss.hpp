@@ -102,8 +102,9 @@ struct FirstYearLoss {
         FAYWRIGHT_STEP(S_1, S / mg_per_m2_d(1));
         FAYWRIGHT_STEP(P_d, max(P_1, 0.7));
         FAYWRIGHT_STEP(S_d, max(S_1, 0.4));
-        const std::size_t outside =
-            (T < -17.1 || T > 28.7 ? 1U : 0U) | (RH < 34.0 || RH > 93.0 ? 2U : 0U) | (P_d > 150.4 ? 4U : 0U) | (S_d > 760.5 ? 8U : 0U);
+        const auto beyond = [](double value, double least, double most) { return value < least - 1e-9 || value > most + 1e-9; };
+        const std::size_t outside = (beyond(T, -17.1, 28.7) ? 1U : 0U) | (beyond(RH, 34.0, 93.0) ? 2U : 0U) |
+                                    (beyond(P_d, 0.7, 150.4) ? 4U : 0U) | (beyond(S_d, 0.4, 760.5) ? 8U : 0U);
         const auto told = [&](double by_sulfur_dioxide, double by_chloride) {
             Answer answer = with_scatter(in.metal, by_sulfur_dioxide, by_chloride, steps);
             if (outside != 0) answer.outside_range = detail::outside_fit.sentences[outside].data();

@@ -368,7 +368,7 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
                                                   ": error: there is no table \"washer\"; the nearest is \"washers\"\n"
                                                   "      = help: tables: threads, lengths, washers, bolt-classes, nuts, finishes, "
                                                   "materials, surfaces, slip-factors, embedding, "
-                                                  "tightening, tubes, service, layers, load-rules, prices\n"
+                                                  "tightening, tubes, service, layers, coatings, load-rules, prices\n"
                                                   "1 error; nothing was written\n");
         const Folder other;
         other.write("prices of steel.toml", "");
