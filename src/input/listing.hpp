@@ -34,10 +34,7 @@ struct ListFields {
         (take_default(help, member, rest), ...);
         if constexpr (IsOptional<T>::value) help.fallback = "may be left out";
         help.kind = kind_of<T>();
-        if constexpr (Word<T>) {
-            for (const auto& [value, text] : Words<T>::all)
-                help.accepted += fmt::format("{}\"{}\"", help.accepted.empty() ? "" : ", ", text);
-        }
+        take_words(help, member);
         out.push_back(std::move(help));
     }
 
@@ -72,6 +69,15 @@ private:
             help.accepted = fmt::format("{} to {}", range.least, range.most);
     }
     static void take_range(FieldHelp&, Defaulted) {}
+    template <Word T>
+    static void take_words(FieldHelp& help, const T&) {
+        for (const auto& [value, text] : Words<T>::all) help.accepted += fmt::format("{}\"{}\"", help.accepted.empty() ? "" : ", ", text);
+    }
+    template <Word T>
+    static void take_words(FieldHelp& help, const std::optional<T>&) {
+        take_words(help, T{});
+    }
+    static void take_words(FieldHelp&, const auto&) {}
     template <class M, class T>
     static void take_default(FieldHelp&, const M&, const Range<T>&) {}
     template <class M>
@@ -108,7 +114,15 @@ struct ListValues {
         } else if constexpr (Number<T>) {
             named.value = Value(member);
         } else if constexpr (IsVector<T>::value) {
-            named.text = fmt::format("{} items", member.size());
+            if constexpr (Number<typename T::value_type>)
+                for (const auto& each : member) named.text += (named.text.empty() ? "" : ", ") + print(Value(each));
+            if (named.text.empty()) named.text = fmt::format("{} items", member.size());
+        } else if constexpr (Record<T>) {
+            std::vector<NamedValue> parts;
+            T::describe(ListValues{parts}, member);
+            for (const auto& part : parts)
+                named.text +=
+                    fmt::format("{}{} {}", named.text.empty() ? "" : ", ", part.key, part.text.empty() ? print(part.value) : part.text);
         } else {
             return;
         }

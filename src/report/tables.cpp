@@ -22,12 +22,6 @@ std::vector<NamedValue> values_of(const Row<Record>& row) {
                 values.push_back({name.key, "", name.meaning, {}, member});
             else if constexpr (std::same_as<T, std::optional<std::string>>) {
                 if (member) values.push_back({name.key, "", name.meaning, {}, *member});
-            } else if constexpr (std::same_as<T, std::vector<Length>>) {
-                for (auto& value : values)
-                    if (value.key == name.key) {
-                        value.text.clear();
-                        for (const auto& length : member) value.text += (value.text.empty() ? "" : ", ") + print(Value(length));
-                    }
             }
         },
         static_cast<const Record&>(row));

@@ -30,6 +30,10 @@ struct PackFields {
     void value(const T& word) {
         out += static_cast<char>(word);
     }
+    template <Record T>
+    void value(const T& record) {
+        T::describe(*this, record);
+    }
     template <class T>
     void value(const std::optional<T>& optional) {
         value(optional.has_value());
@@ -79,6 +83,10 @@ struct UnpackFields {
         char c = 0;
         bytes(&c, 1);
         word = static_cast<T>(c);
+    }
+    template <Record T>
+    void value(T& record) {
+        T::describe(*this, record);
     }
     template <class T>
     void value(std::optional<T>& optional) {

@@ -4,6 +4,7 @@
 #include "tables/fastener_records.hpp"
 #include "tables/load_records.hpp"
 #include "tables/material_records.hpp"
+#include "tables/metal_records.hpp"
 #include "tables/price_records.hpp"
 #include "tables/table.hpp"
 
@@ -17,7 +18,7 @@ namespace faywright {
 struct Tables {
     std::tuple<Table<Thread>, Table<StandardLength>, Table<Washer>, Table<BoltClass>, Table<Nut>, Table<Finish>, Table<Material>,
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
-               Table<LayerMaterial>, Table<LoadRule>, Table<Price>>
+               Table<LayerMaterial>, Table<LoadRule>, Table<Price>, Table<Metal>, Table<SeriesPotential>, Table<Compatibility>>
         all;
 
     template <class Record>
