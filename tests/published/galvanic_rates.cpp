@@ -56,10 +56,10 @@ TEST_SUITE("published/galvanic_rates") {
         published::check(source, "iron", one(DissolvingMetal::iron), {"11.6"}, "um/a");
     }
 
-    TEST_CASE("conversion page: mass loss of a coupon, mm/a = 87.6 W/(D A T), mg, g/cm3, cm2, h") {
+    TEST_CASE("conversion page: mass loss of a coupon, mm/a = 87.6 W/(D A T), mg, g/cm3, cm2, h, the year of 8760 hours") {
         constexpr Source source{"Corrosion rate conversion: a web page", "undated", "formula of mass loss", Basis::published};
-        const Speed rate = g_per_m2(10) / kg_per_m3(1000) / hours(1);
-        published::check(source, "factor", in_um_per_a(rate) * 1e-3, {"87.6"}, "mm/a");
+        const Length depth = g_per_m2(10) / kg_per_m3(1000) / hours(1) * hours(8760);
+        published::check(source, "factor", in_mm(depth), {"87.6"}, "mm/a");
     }
 
     TEST_CASE("Callister, Example 17.2 as a course retells it: zinc in acid, exchange currents and slopes of both reactions") {

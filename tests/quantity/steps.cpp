@@ -102,9 +102,7 @@ const std::map<std::string_view, const char*>& plausible() {
             members = [
                 {metal = "aluminium", area = "1000 mm2"},
                 {metal = "stainless", area = "100 mm2", dissolves-as = "nickel"},
-                {area = "40 mm2", dissolves-as = "iron", polarisation = {behaviour = "active", anodic-reference = "20 uA/cm2",
-                    anodic-potential = "-0.65 V", anodic-slope = "0.06 V", cathodic-reference = "20 uA/cm2",
-                    cathodic-potential = "-0.5 V", limit-share = 0.5}}])"},
+                {area = "40 mm2", dissolves-as = "iron", polarisation = {behaviour = "active", anodic-reference = "20 uA/cm2", anodic-potential = "-0.65 V", anodic-slope = "0.06 V", cathodic-reference = "20 uA/cm2", cathodic-potential = "-0.5 V", limit-share = 0.5}}])"},
         {"throwing-length", R"(conductivity = "0.05 S/cm"
             film = "100 um"
             drive = "0.4 V"
