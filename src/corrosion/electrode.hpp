@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cmath>
+#include <optional>
 
 /// One metal in one electrolyte: how its anodic and cathodic current follow its potential. Potentials are against the saturated
 /// calomel electrode (SCE) unless said. Standard theory of Wagner and Traud, Evans, Stern: recalled, not looked up.
@@ -35,10 +36,10 @@ namespace detail {
 /// Polarisation of a metal's surface.
 struct Polarisation {
     AnodicBehaviour behaviour = AnodicBehaviour::active;
-    CurrentDensity anodic_reference;      ///< at the anodic potential; below it, for pitting; everywhere, for passive
-    Potential anodic_potential;           ///< for pitting the pitting potential
-    Potential anodic_slope = volt(0.06);  ///< a decade, upwards
-    CurrentDensity cathodic_reference;    ///< at the cathodic potential, oxygen not yet scarce
+    CurrentDensity anodic_reference;            ///< at the anodic potential; below it, for pitting; everywhere, for passive
+    std::optional<Potential> anodic_potential;  ///< for pitting the pitting potential; a passive metal has none
+    std::optional<Potential> anodic_slope;      ///< a decade, upwards
+    CurrentDensity cathodic_reference;          ///< at the cathodic potential, oxygen not yet scarce
     Potential cathodic_potential;
     Potential cathodic_slope = volt(0.12);  ///< a decade, downwards
     double limit_share = 1.0;               ///< share of the electrolyte's oxygen limit that this surface can use
@@ -51,9 +52,9 @@ struct Polarisation {
         field(Name{"behaviour", "", "how its dissolution follows the potential"}, self.behaviour);
         field(Name{"anodic-reference", "", "anodic current density at the anodic potential (passive current of a passive metal)"},
               self.anodic_reference, current);
-        field(Name{"anodic-potential", "", "potential of the anodic reference, or the pitting potential"}, self.anodic_potential, potential,
-              defaulted);
-        field(Name{"anodic-slope", "", "rise of potential for ten times the anodic current"}, self.anodic_slope, slope, defaulted);
+        field(Name{"anodic-potential", "", "potential of the anodic reference, or the pitting potential"}, self.anodic_potential,
+              potential);
+        field(Name{"anodic-slope", "", "rise of potential for ten times the anodic current"}, self.anodic_slope, slope);
         field(Name{"cathodic-reference", "", "cathodic current density at the cathodic potential, oxygen not yet scarce"},
               self.cathodic_reference, current);
         field(Name{"cathodic-potential", "", "potential of the cathodic reference"}, self.cathodic_potential, potential);
@@ -62,14 +63,17 @@ struct Polarisation {
               Range{1e-4, 1.0}, defaulted);
     }
 
+    [[nodiscard]] const char* fault() const {
+        const bool given = anodic_potential && anodic_slope;
+        return behaviour == AnodicBehaviour::passive || given ? nullptr
+                                                              : "a metal that is not passive needs its anodic potential and slope";
+    }
+
     /// active: i_ref 10^((E - E_ref)/b_a); pitting: i_p (1 + 10^((E - E_pit)/b_pit)); passive: i_p.
     [[nodiscard]] CurrentDensity anodic_current(Potential E) const {
-        switch (behaviour) {
-            case AnodicBehaviour::active: return anodic_reference * detail::decades(E - anodic_potential, anodic_slope);
-            case AnodicBehaviour::pitting: return anodic_reference * (1.0 + detail::decades(E - anodic_potential, anodic_slope));
-            case AnodicBehaviour::passive: break;
-        }
-        return anodic_reference;
+        if (behaviour == AnodicBehaviour::passive || fault() != nullptr) return anodic_reference;
+        const double growth = detail::decades(E - *anodic_potential, *anodic_slope);
+        return anodic_reference * (behaviour == AnodicBehaviour::pitting ? 1.0 + growth : growth);
     }
 
     /// Size of the cathodic current, activation and oxygen's diffusion in series (Koutecky and Levich): 1/i_c = 1/i_act + 1/(share i_L),

@@ -35,7 +35,7 @@ struct Words<WorkingMetal> {
             return {pitting, uA_per_cm2(0.5), volt(-0.76), volt(0.020), uA_per_cm2(0.5), volt(-0.72), volt(0.12), 0.3};
         case WorkingMetal::carbon_steel:
             return {active, uA_per_cm2(20), volt(-0.65), volt(0.060), uA_per_cm2(20), volt(-0.50), volt(0.12), 1.0};
-        case WorkingMetal::stainless: return {passive, uA_per_cm2(0.1), {}, volt(0.060), uA_per_cm2(0.1), volt(-0.05), volt(0.13), 1.0};
+        case WorkingMetal::stainless: return {passive, uA_per_cm2(0.1), {}, {}, uA_per_cm2(0.1), volt(-0.05), volt(0.13), 1.0};
     }
     return {};
 }
@@ -215,6 +215,7 @@ struct MixedPotential {
         for (const auto& member : in.members) {
             if (!member.metal && !member.polarisation) return "a member needs its metal's name or its polarisation";
             if (!member.metal && !member.dissolves_as) return "a member given by its polarisation needs what it dissolves as";
+            if (member.polarisation && member.polarisation->fault() != nullptr) return member.polarisation->fault();
         }
         if (!solved(in)) return "no potential between -3 and 3 V balances the metals: too little oxygen for their passive currents";
         return nullptr;

@@ -39,7 +39,7 @@ struct Metal {
         if (m.molar_mass.has_value() != m.valence.has_value() || m.valence.has_value() != m.density.has_value())
             return "molar mass, valence and density belong together";
         if (m.cathode_strength_low > m.cathode_strength || m.cathode_strength > m.cathode_strength_high) return "the band is not in order";
-        return nullptr;
+        return m.polarisation ? m.polarisation->fault() : nullptr;
     }
 
     /// What Faraday's law needs; nothing for what does not dissolve.

@@ -201,6 +201,7 @@ private:
         if (name == "sin") return std::sin(one());
         if (name == "cos") return std::cos(one());
         if (name == "tan") return std::tan(one());
+        if (name == "tanh") return std::tanh(one());
         if (name == "atan") return std::atan(one());
         if (name == "floor") return std::floor(one());
         if (name == "double") return one();

@@ -92,6 +92,26 @@ const std::map<std::string_view, const char*>& plausible() {
             interface-count = 4
             bolt-resilience = "3.2 um/kN"
             part-resilience = "1.1 um/kN")"},
+        {"faraday-rate", R"(current-density = "30 uA/cm2"
+            metal = "aluminium"
+            molar-mass = "26.98 g/mol"
+            valence = 3
+            density = "2700 kg/m3"
+            current-share = 0.8)"},
+        {"mixed-potential", R"(oxygen-limit = "30 uA/cm2"
+            members = [
+                {metal = "aluminium", area = "1000 mm2"},
+                {metal = "stainless", area = "100 mm2", dissolves-as = "nickel"},
+                {area = "40 mm2", dissolves-as = "iron", polarisation = {behaviour = "active", anodic-reference = "20 uA/cm2", anodic-potential = "-0.65 V", anodic-slope = "0.06 V", cathodic-reference = "20 uA/cm2", cathodic-potential = "-0.5 V", limit-share = 0.5}}])"},
+        {"throwing-length", R"(conductivity = "0.05 S/cm"
+            film = "100 um"
+            drive = "0.4 V"
+            anode-resistance = "500 ohm*cm2"
+            cathode-resistance = "10000 ohm*cm2"
+            cathode-limit = "160 uA/cm2"
+            anode-width = "10 mm"
+            cathode-width = "12 mm"
+            spacer = "1 mm")"},
         {"thermal-change", R"(grip = "70 mm"
             bolt-expansion = "11.5e-6 1/K"
             part-expansion = "23e-6 1/K"
@@ -404,6 +424,32 @@ private:
         const double number = std::strtod(shown.c_str(), &end);
         return {number, std::string(end)};
     }
+    /// SI's own spelling of every dimension that a bound may have.
+    static const std::vector<std::pair<Dimension, const char*>>& spellings() {
+        static const std::vector<std::pair<Dimension, const char*>> all{{dimension_of<Mass>, "kg"},
+                                                                        {dimension_of<Speed>, "m/s"},
+                                                                        {dimension_of<Acceleration>, "m/s2"},
+                                                                        {dimension_of<Length>, "m"},
+                                                                        {dimension_of<Area>, "m2"},
+                                                                        {dimension_of<Force>, "N"},
+                                                                        {dimension_of<Moment>, "Nm"},
+                                                                        {dimension_of<Stress>, "Pa"},
+                                                                        {dimension_of<Stiffness>, "N/m"},
+                                                                        {dimension_of<Resilience>, "m/N"},
+                                                                        {dimension_of<TemperatureDifference>, "K"},
+                                                                        {dimension_of<Expansion>, "1/K"},
+                                                                        {dimension_of<Potential>, "V"},
+                                                                        {dimension_of<CurrentDensity>, "A/m2"},
+                                                                        {dimension_of<Conductivity>, "S/m"},
+                                                                        {dimension_of<SurfaceResistance>, "ohm*m2"},
+                                                                        {dimension_of<MolarMass>, "kg/mol"},
+                                                                        {dimension_of<Density>, "kg/m3"},
+                                                                        {dimension_of<Temperature>, "K"},
+                                                                        {dimension_of<Duration>, "s"},
+                                                                        {dimension_of<ArealMass>, "kg/m2"},
+                                                                        {dimension_of<Deposition>, "kg/m2/s"}};
+        return all;
+    }
     double share() { return std::uniform_real_distribution<double>(0, 1)(random_); }
     std::string word(const FieldHelp& field) {
         std::vector<std::string> words;
@@ -432,6 +478,7 @@ private:
         spread_ = spread_ > 0.5 ? least_spread : spread_ * 1.02;
         if (value.kind == Node::Kind::number) return node_tests::number(value.number * factor);
         const auto [size, unit] = split(value.text);
+        if (unit == value.text) return value;  // a word of a record
         return node_tests::words(fmt::format("{:.17g}{}", size * factor, unit));
     }
     Node within(const FieldHelp& field, const Amount& least, const Amount& most) {
@@ -440,11 +487,7 @@ private:
                                                                          static_cast<int>(std::min(most.first, least.first + 6)))(random_));
         const auto of = [&](const Amount& amount) {
             if (amount.second.empty()) return amount.first;
-            for (const auto& dimension :
-                 {dimension_of<Mass>, dimension_of<Speed>, dimension_of<Acceleration>, dimension_of<Length>, dimension_of<Area>,
-                  dimension_of<Force>, dimension_of<Moment>, dimension_of<Stress>, dimension_of<Stiffness>, dimension_of<Resilience>,
-                  dimension_of<TemperatureDifference>, dimension_of<Expansion>, dimension_of<Temperature>, dimension_of<Duration>,
-                  dimension_of<ArealMass>, dimension_of<Deposition>})
+            for (const auto& [dimension, unit] : spellings())
                 if (const auto read = read_value(fmt::format("{:.17g}{}", amount.first, amount.second), dimension)) return read->si();
             FAIL("help states a bound in an unknown unit: " << amount.second);
             return 0.0;
@@ -452,23 +495,7 @@ private:
         const double from = of(least), to = of(most);
         const double si = from > 0 ? from * std::pow(to / from, share()) : from + share() * (to - from);
         if (least.second.empty()) return node_tests::number(si);
-        const std::pair<Dimension, const char*> spellings[]{{dimension_of<Mass>, "kg"},
-                                                            {dimension_of<Speed>, "m/s"},
-                                                            {dimension_of<Acceleration>, "m/s2"},
-                                                            {dimension_of<Length>, "m"},
-                                                            {dimension_of<Area>, "m2"},
-                                                            {dimension_of<Force>, "N"},
-                                                            {dimension_of<Moment>, "Nm"},
-                                                            {dimension_of<Stress>, "Pa"},
-                                                            {dimension_of<Stiffness>, "N/m"},
-                                                            {dimension_of<Resilience>, "m/N"},
-                                                            {dimension_of<TemperatureDifference>, "K"},
-                                                            {dimension_of<Expansion>, "1/K"},
-                                                            {dimension_of<Temperature>, "K"},
-                                                            {dimension_of<Duration>, "s"},
-                                                            {dimension_of<ArealMass>, "kg/m2"},
-                                                            {dimension_of<Deposition>, "kg/m2/s"}};
-        for (const auto& [dimension, unit] : spellings)
+        for (const auto& [dimension, unit] : spellings())
             if (read_value(fmt::format("1{}", least.second), dimension)) return node_tests::words(fmt::format("{:.17g} {}", si, unit));
         return node_tests::number(si);
     }
