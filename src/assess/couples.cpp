@@ -26,26 +26,16 @@ IsolationEffect::Inputs effect_inputs(const CouplesTask& task, const PairAttack&
 
 }  // namespace
 
-CoupleSurroundings surroundings_of(const CouplesTask& task) {
-    CoupleSurroundings out;
-    out.atmosphere = atmosphere_at(task.exposure);
-    out.electrolyte = &electrolyte_of(task.tables, out.atmosphere.joint);
-    out.wet_share = wet_share_of(out.atmosphere, *out.electrolyte);
-    return out;
-}
-
-CoupleCell couple_cell(const CouplesTask& task, const CoupleSurroundings& around, const Row<Metal>& first, const Row<Metal>& second) {
+CoupleCell couple_cell(const CouplesTask& task, Place& place, const Row<Metal>& first, const Row<Metal>& second) {
     CoupleCell out;
     out.first = &first;
     out.second = &second;
-    const auto attack = [&](double ratio) {
-        return pair_attack(first, second, around.atmosphere, *around.electrolyte, around.wet_share, ratio, task.tables);
-    };
-    out.attack = attack(task.area_ratio);
+    out.attack = *place.pair(first, second, task.area_ratio);
     // The ratio is told of cathode over anode, whoever comes first.
-    if (out.attack.anode == &second) out.attack = attack(1.0 / task.area_ratio);
-    out.matrix = matrix_cell(task.tables.of<Compatibility>(), task.tables.of<Metal>(), first, second);
+    if (out.attack.anode == &second) out.attack = *place.pair(first, second, 1.0 / task.area_ratio);
     if (out.attack.anode == nullptr || out.attack.no_rate) return out;
+    out.by_design =
+        out.attack.anode->atmosphere == AtmosphereMetal::zinc && out.attack.cathode->atmosphere == AtmosphereMetal::carbon_steel;
     const auto effect = IsolationEffect::compute(effect_inputs(task, out.attack));
     out.path = effect.path;
     out.electrolyte = effect.electrolyte;
@@ -61,8 +51,8 @@ CoupleCell couple_cell(const CouplesTask& task, const CoupleSurroundings& around
 
 std::vector<CoupleCell> couples_with(const CouplesTask& task, const Row<Metal>& metal) {
     std::vector<CoupleCell> out;
-    const auto around = surroundings_of(task);
-    for (const auto& other : task.tables.of<Metal>().rows) out.push_back(couple_cell(task, around, metal, other));
+    Place place(task.exposure, task.tables);
+    for (const auto& other : task.tables.of<Metal>().rows) out.push_back(couple_cell(task, place, metal, other));
     return out;
 }
 
@@ -84,11 +74,19 @@ Recorder derive_couple(const CouplesTask& task, const CoupleCell& cell) {
         const auto& anode = attack.kinetics->members[0];
         steps.heading("Electrode kinetics under the film", MixedPotential::formula.source);
         FAYWRIGHT_STATED(x_c, "reach of the couple along the film, cathode at its oxygen limit", attack.reach);
+        if (anode.own_potential) {
+            FAYWRIGHT_STATED(E_a, "the anode's potential alone under this film (V against SCE)", *anode.own_potential);
+            static_cast<void>(E_a);
+        }
+        if (const auto& own = attack.kinetics->members[1].own_potential) {
+            FAYWRIGHT_STATED(E_c, "the cathode's", *own);
+            static_cast<void>(E_c);
+        }
         FAYWRIGHT_STATED(E, "common potential: dissolution equals oxygen reduced (V against SCE)", attack.kinetics->potential);
         FAYWRIGHT_STATED(i_a, "dissolution of the anode at that potential", anode.anodic);
         FAYWRIGHT_STATED(i_n, "of it, what the cathode draws", anode.net);
         FAYWRIGHT_STATED(r_n, "the same as a rate while wet, by Faraday's law", penetration_rate(anode.net, *attack.anode->dissolution()));
-        FAYWRIGHT_STATED(f_w, "share of the year that is wet", surroundings_of(task).wet_share);
+        FAYWRIGHT_STATED(f_w, "share of the year that is wet", Place(task.exposure, task.tables).wet_share);
         FAYWRIGHT_STEP(r_b, max(r_n, um_per_a(0)) * f_w);
         static_cast<void>(x_c);
         static_cast<void>(E);

@@ -22,20 +22,11 @@ struct CoupleCell {
     double path = 1, electrolyte = 1;
     RateBand added;  ///< to the anode, isolation in it
     Severity severity = Severity::still;
-    const Row<Compatibility>* matrix = nullptr;  ///< cell of the compatibility matrix
+    bool by_design = false;  ///< zinc that pays for steel: what galvanising is for
 };
-
-/// The site as the couple sees it.
-struct CoupleSurroundings {
-    SiteAtmosphere atmosphere;
-    const Row<Electrolyte>* electrolyte = nullptr;
-    double wet_share = 0;
-};
-[[nodiscard]] CoupleSurroundings surroundings_of(const CouplesTask& task);
 
 /// One pair. Severity is the worse of the rate's and of what it eats in the span: of 85 um of zinc, of 0.5 mm of pits in aluminium.
-[[nodiscard]] CoupleCell couple_cell(const CouplesTask& task, const CoupleSurroundings& around, const Row<Metal>& first,
-                                     const Row<Metal>& second);
+[[nodiscard]] CoupleCell couple_cell(const CouplesTask& task, Place& place, const Row<Metal>& first, const Row<Metal>& second);
 
 /// One metal against every other of the table of metals.
 [[nodiscard]] std::vector<CoupleCell> couples_with(const CouplesTask& task, const Row<Metal>& metal);

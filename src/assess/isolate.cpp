@@ -123,7 +123,7 @@ void note_mechanics(const Assessment& a, MethodResult& out) {
     out.clamp = state.least_clamp();
     out.utilisation = a.results[a.governing].outcome.utilisation;
     out.governing = a.results[a.governing].info->id;
-    if (const auto* slip = find_check(a, "slip"); slip != nullptr) out.slip = slip->outcome.utilisation;
+    if (const auto* slip = find_check(a, "slip"); slip != nullptr && slip->outcome.applicable) out.slip = slip->outcome.utilisation;
     for (const auto& result : a.checks()) {
         const bool passed = result.status != Status::fail;
         const auto meet = [&](std::optional<bool>& met) { met = met.value_or(true) && passed; };
@@ -142,8 +142,9 @@ std::size_t work_of(const IsolationMethod& method) {
 
 bool better(const MethodResult& a, const MethodResult& b) {
     const auto key = [](const MethodResult& r) {
-        return std::make_tuple(!r.refused.empty(), !r.passes, !r.holds, r.exposures_failed(), -std::round(in_years(r.shortest_life())),
-                               std::round(100.0 * r.utilisation), work_of(r.method));
+        const auto step = [](Duration life) { return -std::round(20.0 * std::log(max(in_years(life), 0.1))); };
+        return std::make_tuple(!r.refused.empty(), !r.passes, !r.holds, r.exposures_failed(), step(r.shortest_life()),
+                               step(r.shortest_wall_life()), std::round(100.0 * r.utilisation), work_of(r.method));
     };
     return key(a) < key(b);
 }
@@ -170,6 +171,14 @@ std::size_t MethodResult::exposures_failed() const {
 Duration MethodResult::shortest_life() const {
     auto least = years(1000);
     for (const auto& exposure : exposures) least = min(least, exposure.first_to_go().life);
+    return least;
+}
+
+Duration MethodResult::shortest_wall_life() const {
+    auto least = years(1000);
+    for (const auto& exposure : exposures)
+        for (const auto& member : exposure.members)
+            if (member.is_wall) least = min(least, member.life);
     return least;
 }
 
@@ -209,6 +218,8 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
     const bool has_tube = base->section && base->section->tube.arrangement != TubeArrangement::none;
     std::vector<const Row<IsolationElement>*> tubes{nullptr};
     if (has_tube) tubes = elements_at(task.tables, IsolationPlace::tube);
+    std::vector<Place> places;
+    for (const auto& exposure : out.exposures) places.emplace_back(exposure, task.tables);
     const Composer composer{*written, *base, task.tables};
     const auto assessment = std::make_unique<Assessment>();
     for (const auto* faying : elements_at(task.tables, IsolationPlace::faying))
@@ -235,8 +246,8 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
                     result.passes = joint && result.holds;
                     if (joint) {
                         joint->surroundings.edges = *edges;
-                        for (const auto& exposure : out.exposures) {
-                            result.exposures.push_back(outlook_in(*joint, exposure, task.tables));
+                        for (auto& place : places) {
+                            result.exposures.push_back(outlook_in(*joint, place, task.tables));
                             result.passes = result.passes && result.exposures.back().passes;
                         }
                     }
@@ -287,6 +298,9 @@ std::string advice(const IsolationRanking& ranking) {
         out = fmt::format(
             "No method makes this joint hold: the best of them, {}, fails {} at {:.2f}. Mend the joint first (faywright check).",
             best.method.name(), best.governing, best.utilisation);
+    if (!best.passes)
+        out += fmt::format(" Bolts and coats can be renewed; the aluminium, which cannot, lasts about {} years.",
+                           best.shortest_wall_life() > years(200) ? "200 or more" : print_number(in_years(best.shortest_wall_life()), 2));
     // The one that would stop the couple best, and what it costs.
     const MethodResult* driest = nullptr;
     for (const auto& each : ranking.results)

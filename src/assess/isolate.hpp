@@ -26,10 +26,11 @@ struct IsolationMethod {
 /// A joint with the method in it, and what comes of it.
 struct MethodResult {
     IsolationMethod method;
-    std::string refused;     ///< why it cannot be built; the rest is idle then
-    bool holds = false;      ///< every mechanical check passes
-    Force assembled, clamp;  ///< least preload as assembled; least clamp of life, load apart
-    double slip = 0.0, utilisation = 0.0;
+    std::string refused;         ///< why it cannot be built; the rest is idle then
+    bool holds = false;          ///< every mechanical check passes
+    Force assembled, clamp;      ///< least preload as assembled; least clamp of life, load apart
+    std::optional<double> slip;  ///< utilisation; nothing where no friction is counted on
+    double utilisation = 0.0;
     std::string governing;                              ///< check of the greatest utilisation
     std::optional<bool> pressure_met, temperature_met;  ///< of the method's layers; nothing without a layer
     bool sustained = true;                              ///< no layer in the clamp path that cannot sustain it
@@ -40,6 +41,8 @@ struct MethodResult {
     [[nodiscard]] std::size_t exposures_failed() const;
     /// The shortest life of any part in any exposure.
     [[nodiscard]] Duration shortest_life() const;
+    /// The same of what cannot be renewed: the aluminium.
+    [[nodiscard]] Duration shortest_wall_life() const;
 };
 
 struct IsolationTask {
@@ -62,8 +65,9 @@ struct IsolationRanking {
     [[nodiscard]] const MethodResult& best() const { return results.front(); }
 };
 
-/// Ranks every composition: those that pass first, then those that hold; then by exposures failed, by the shortest life, by
-/// utilisation, and by how few steps they ask for. Nothing after a mistake in the file. The task must outlive the ranking.
+/// Ranks every composition: those that pass first, then those that hold; then by exposures failed, by the shortest life, by that of the
+/// aluminium (lives within 5 % are equal), by utilisation, and by how few steps they ask for. Nothing after a mistake in the file. The task
+/// must outlive the ranking.
 [[nodiscard]] std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagnostics& diagnostics);
 
 /// A paragraph: which method to choose, and why.

@@ -18,9 +18,6 @@ constexpr double sea_chloride = 0.55;
 /// Drive of a couple for its reach along the film.
 Potential drive() { return volt(0.4); }
 
-/// How far along the film a cathode at its limit is reached.
-Length catchment(const Electrolyte& e, CurrentDensity limit) { return sqrt(2.0 * e.conductivity * e.film * drive() / limit); }
-
 /// Metals of one series closer than this are neutral to each other.
 Potential neutral() { return volt(0.05); }
 
@@ -36,7 +33,7 @@ std::optional<ElectrodeMember> electrode(const Metal& metal, double area, Concen
     if (!metal.polarisation || !dissolves) return std::nullopt;
     ElectrodeMember out{mm2(area), *metal.polarisation, *dissolves};
     if (out.polarisation.behaviour == AnodicBehaviour::pitting)
-        out.polarisation.anodic_potential = pitting_potential(out.polarisation.anodic_potential, chloride);
+        out.polarisation.anodic_potential = pitting_potential(*out.polarisation.anodic_potential, chloride);
     return out;
 }
 
@@ -45,7 +42,7 @@ struct Body {
     std::string name;
     const Row<Metal>* metal = nullptr;  ///< of its surface: zinc while the coat lasts
     const Row<Metal>* under = nullptr;  ///< beneath zinc; the same metal where there is none
-    Length zinc;                        ///< thickness of the coat
+    Length zinc = mm(0);                ///< thickness of the coat
     double zinc_factor_low = 1, zinc_factor_high = 1;
     bool painted = false;
 
@@ -59,6 +56,7 @@ struct Composer {
     const Joint& joint;
     const Tables& tables;
     const Row<IsolationElement>& faying;
+    Place& place;
     ExposureOutlook& out;
 
     [[nodiscard]] const Row<Metal>& metal(std::string_view name) const {
@@ -98,7 +96,7 @@ struct Composer {
     }
     [[nodiscard]] Body bolts() const {
         const auto& bolt = joint.bolt;
-        Body body{"bolts", &metal("carbon steel"), nullptr, bolt.finish.coating_thickness};
+        Body body{.name = "bolts", .metal = &metal("carbon steel"), .zinc = bolt.finish.coating_thickness};
         if (bolt.property_class.family != "carbon steel") {
             body.metal = &metal(bolt.property_class.bolt_class.starts_with("A2") ? "stainless A2" : "stainless A4");
             body.zinc = mm(0);
@@ -111,7 +109,7 @@ struct Composer {
     [[nodiscard]] std::optional<Body> tube() const {
         if (!joint.section || joint.section->tube.arrangement == TubeArrangement::none) return std::nullopt;
         const auto& given = joint.section->tube;
-        Body body{"tube", &metal_of(given.material), nullptr};
+        Body body{.name = "tube", .metal = &metal_of(given.material)};
         body.under = body.metal;
         if (given.coating) {
             body.zinc = given.coating->local_thickness;
@@ -142,9 +140,6 @@ struct Composer {
         return max(fixing, faces);
     }
 
-    [[nodiscard]] PairAttack attack(const Row<Metal>& a, const Row<Metal>& b, double ratio) const {
-        return pair_attack(a, b, out.atmosphere, *out.electrolyte, out.wet_share, ratio, tables);
-    }
     [[nodiscard]] RateBand own_rate(const Metal& m) const { return m.atmosphere ? out.atmosphere.of(*m.atmosphere).rate : RateBand{}; }
 
     /// What isolation leaves of a couple.
@@ -157,19 +152,27 @@ struct Composer {
     }
 
     /// Adds a contact and what it does to both its parts.
-    void contact(const Body& a, const Body& b, const std::string& place, bool hidden, double path, double electrolyte, double ratio,
+    void contact(const Body& a, const Body& b, const std::string& where, bool hidden, double path, double electrolyte, double ratio,
                  Length wall_a, Length wall_b) {
-        ContactOutlook c{
-            a.name, b.name, place,          hidden, path, electrolyte, attack(*a.metal, *b.metal, ratio), attack(*a.under, *b.under, ratio),
-            {},     {},     Severity::still};
-        const auto now = isolated(c.now, path, electrolyte), later = isolated(c.later, path, electrolyte);
+        ContactOutlook c;
+        c.first = a.name;
+        c.second = b.name;
+        c.place = where;
+        c.hidden = hidden;
+        c.path = path;
+        c.electrolyte = electrolyte;
+        c.now = place.pair(*a.metal, *b.metal, ratio);
+        c.later = place.pair(*a.under, *b.under, ratio);
+        const auto now = isolated(*c.now, path, electrolyte), later = isolated(*c.later, path, electrolyte);
         c.added = now.rate;
         c.added_later = later.rate;
         c.severity = severity_of_rate(c.added);
-        if (c.added > um_per_a(0.2) && (hidden || c.now.area_ratio > 2.0)) c.severity = worsened(c.severity);
-        used_up(a, b, c, c.now.first_pays ? now : RateBand{}, c.later.anode != nullptr && c.later.first_pays ? later : RateBand{}, wall_a);
-        used_up(b, a, c, c.now.anode != nullptr && !c.now.first_pays ? now : RateBand{},
-                c.later.anode != nullptr && !c.later.first_pays ? later : RateBand{}, wall_b);
+        if (c.added > um_per_a(0.2) && (hidden || c.now->area_ratio > 2.0)) c.severity = worsened(c.severity);
+        const auto paid = [](const PairAttack& pair, bool first, const RateBand& rate) {
+            return pair.anode != nullptr && pair.first_pays == first ? rate : RateBand{};
+        };
+        used_up(a, b, c, paid(*c.now, true, now), paid(*c.later, true, later), wall_a);
+        used_up(b, a, c, paid(*c.now, false, now), paid(*c.later, false, later), wall_b);
         out.contacts.push_back(std::move(c));
     }
 
@@ -227,6 +230,7 @@ struct Composer {
     void pitted(const Body& body, const Body& partner, const ContactOutlook& c, const RateBand& now, const RateBand& later, Length wall) {
         MemberOutlook m;
         m.name = fmt::format("{} at {}", body.name, partner.name);
+        m.is_wall = true;
         m.thickness = PitDepth::stood(wall);
         m.stake = fmt::format("pits to {}", print(Value(m.thickness), 3));
         const auto alone = own_rate(*body.metal);
@@ -238,7 +242,7 @@ struct Composer {
         // The partner's zinc lasts as long as this contact lets it.
         auto zinc_gone = years(1e6);
         if (partner.is_zinc()) {
-            const auto paid = c.now.anode == nullptr || (c.now.anode == partner.metal) ? c.added : um_per_a(0);
+            const auto paid = c.now->anode == nullptr || c.now->anode == partner.metal ? c.added : um_per_a(0);
             zinc_gone = partner.zinc / (own_rate(*partner.metal).rate + sea_rate() + paid);
         }
         const auto life = [&](Speed first, Speed then, double depth) {
@@ -287,7 +291,8 @@ struct Composer {
         const auto fasteners = bolts();
         const double sealed = edges();
         const double faces = mean_of(faying.electrolyte(), faying.life()) * sealed;
-        const auto reach = catchment(*out.electrolyte, limiting_current(out.electrolyte->film, oxygen_in_seawater()));
+        const auto reach = catchment(out.electrolyte->conductivity, out.electrolyte->film, drive(),
+                                     limiting_current(out.electrolyte->film, oxygen_in_seawater()));
         for (const auto& plane : joint.planes) {
             const auto& head = joint.plies[static_cast<std::size_t>(plane.head_ply)];
             const auto& nut = joint.plies[static_cast<std::size_t>(plane.nut_ply)];
@@ -335,22 +340,26 @@ struct Composer {
 
 }  // namespace
 
-const Row<Electrolyte>& electrolyte_of(const Tables& tables, Corrosivity category) {
+Place::Place(const Row<Exposure>& given, const Tables& tables) : exposure(&given), atmosphere(atmosphere_at(given)), tables_(&tables) {
     const auto& rows = tables.of<Electrolyte>().rows;
-    const auto found = std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.category == category; });
-    return found != rows.end() ? *found : rows.back();
+    const auto found = std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.category == atmosphere.joint; });
+    electrolyte = found != rows.end() ? &*found : &rows.back();
+    wet_share = min(max(electrolyte->wet_share + atmosphere.wetness_added, atmosphere.wetness_least), 1.0);
 }
 
-double wet_share_of(const SiteAtmosphere& site, const Electrolyte& electrolyte) {
-    return min(max(electrolyte.wet_share + site.wetness_added, site.wetness_least), 1.0);
+std::shared_ptr<const PairAttack> Place::pair(const Row<Metal>& first, const Row<Metal>& second, double ratio) {
+    auto& held = pairs_[{&first, &second, ratio}];
+    if (!held) held = std::make_shared<const PairAttack>(worked_out(first, second, ratio));
+    return held;
 }
 
-PairAttack pair_attack(const Row<Metal>& first, const Row<Metal>& second, const SiteAtmosphere& site, const Row<Electrolyte>& electrolyte,
-                       double wet_share, double ratio, const Tables& tables) {
+PairAttack Place::worked_out(const Row<Metal>& first, const Row<Metal>& second, double ratio) const {
     PairAttack out;
-    const auto* a = in_flowing_seawater(tables, first.name);
-    const auto* b = in_flowing_seawater(tables, second.name);
-    if (&first == &second || a == nullptr || b == nullptr) return out;
+    const auto* a = in_flowing_seawater(*tables_, first.name);
+    const auto* b = in_flowing_seawater(*tables_, second.name);
+    if (&first == &second) return out;
+    out.unplaced = a == nullptr || b == nullptr;
+    if (out.unplaced) return out;
     const auto nobler = difference(*a, *b);
     if (!nobler || abs(*nobler) < neutral()) return out;
     out.first_pays = *nobler > volt(0);
@@ -358,8 +367,8 @@ PairAttack pair_attack(const Row<Metal>& first, const Row<Metal>& second, const 
     out.cathode = out.first_pays ? &second : &first;
     out.area_ratio = out.first_pays ? ratio : 1.0 / ratio;
     const auto& anode = *out.anode;
-    const auto limit = limiting_current(electrolyte.film, oxygen_in_seawater());
-    out.reach = catchment(electrolyte, limit);
+    const auto limit = limiting_current(electrolyte->film, oxygen_in_seawater());
+    out.reach = catchment(electrolyte->conductivity, electrolyte->film, drive(), limit);
     const auto kinetics = [&](CurrentDensity i_L, Concentration chloride) -> std::optional<MixedState> {
         const auto pays = electrode(anode, 100.0, chloride), takes = electrode(*out.cathode, 100.0 * min(out.area_ratio, 10.0), chloride);
         if (!pays || !takes) return std::nullopt;
@@ -369,24 +378,24 @@ PairAttack pair_attack(const Row<Metal>& first, const Row<Metal>& second, const 
     const auto added = [&](const MixedState& state) {
         return max(penetration_rate(state.members[0].net, *anode.dissolution()), um_per_a(0));
     };
-    out.kinetics = kinetics(limit, electrolyte.chloride);
+    out.kinetics = kinetics(limit, electrolyte->chloride);
     if (out.kinetics) out.bound = added(*out.kinetics) * wet_share;
-    if (site.immersed > 0.0)
+    if (atmosphere.immersed > 0.0)
         if (const auto sea = kinetics(limiting_current(still_layer(), oxygen_in_seawater()), mol_per_L(sea_chloride)))
-            out.immersed = added(*sea) * site.immersed;
+            out.immersed = added(*sea) * atmosphere.immersed;
     if (!anode.atmosphere) {
         out.no_rate = true;
         return out;
     }
-    const auto& own = site.of(*anode.atmosphere);
+    const auto& own = atmosphere.of(*anode.atmosphere);
     out.own_rate = own.rate.rate;
     const bool beside_aluminium = anode.atmosphere == AtmosphereMetal::zinc && out.cathode->atmosphere == AtmosphereMetal::aluminium;
     // Wetter for longer than the category's share, the couple runs longer.
-    const double longer = electrolyte.wet_share > 0.0 ? wet_share / electrolyte.wet_share : 1.0;
+    const double longer = electrolyte->wet_share > 0.0 ? wet_share / electrolyte->wet_share : 1.0;
     out.inputs = {.own_rate = out.own_rate,
                   .own_scatter = own.scatter,
-                  .multiplier = electrolyte.multiplier * longer * (beside_aluminium ? zinc_beside_aluminium : 1.0),
-                  .multiplier_band = electrolyte.multiplier_band,
+                  .multiplier = electrolyte->multiplier * longer * (beside_aluminium ? zinc_beside_aluminium : 1.0),
+                  .multiplier_band = electrolyte->multiplier_band,
                   .cathode_strength = out.cathode->cathode_strength,
                   .area_ratio = out.area_ratio,
                   .kinetic_bound = out.bound};
@@ -427,13 +436,13 @@ const Row<IsolationElement>& faying_element_of(const Joint& joint, const Tables&
     return rows.front();
 }
 
-ExposureOutlook outlook_in(const Joint& joint, const Row<Exposure>& exposure, const Tables& tables) {
+ExposureOutlook outlook_in(const Joint& joint, Place& place, const Tables& tables) {
     ExposureOutlook out;
-    out.exposure = &exposure;
-    out.atmosphere = atmosphere_at(exposure);
-    out.electrolyte = &electrolyte_of(tables, out.atmosphere.joint);
-    out.wet_share = wet_share_of(out.atmosphere, *out.electrolyte);
-    Composer composer{joint, tables, faying_element_of(joint, tables), out};
+    out.exposure = place.exposure;
+    out.atmosphere = place.atmosphere;
+    out.electrolyte = place.electrolyte;
+    out.wet_share = place.wet_share;
+    Composer composer{joint, tables, faying_element_of(joint, tables), place, out};
     composer.contacts();
     for (std::size_t i = 0; i < out.members.size(); ++i) {
         if (out.members[i].life < out.members[out.first].life) out.first = i;
@@ -446,7 +455,8 @@ ExposureOutlook outlook_in(const Joint& joint, const Row<Exposure>& exposure, co
 CorrosionOutlook corrosion_outlook(const Joint& joint, const Tables& tables) {
     CorrosionOutlook out;
     for (const auto& exposure : joint.surroundings.exposures) {
-        out.exposures.push_back(outlook_in(joint, exposure, tables));
+        Place place(exposure, tables);
+        out.exposures.push_back(outlook_in(joint, place, tables));
         out.passes = out.passes && out.exposures.back().passes;
     }
     return out;

@@ -6,8 +6,11 @@
 #include "corrosion/rating.hpp"
 #include "joint/joint.hpp"
 
+#include <map>
+#include <memory>
 #include <optional>
 #include <string>
+#include <tuple>
 #include <vector>
 
 /// What becomes of a joint where it lives: the couples that are there, and how long zinc and walls last.
@@ -15,7 +18,8 @@ namespace faywright {
 
 /// Two metals under one film: who pays, and how much.
 struct PairAttack {
-    const Row<Metal>* anode = nullptr;  ///< nullptr where the two stand so close that neither pays
+    const Row<Metal>* anode = nullptr;  ///< nullptr where the two stand so close that neither pays, or no series places both
+    bool unplaced = false;              ///< no series of potentials holds both
     const Row<Metal>* cathode = nullptr;
     bool first_pays = false;
     double area_ratio = 1.0;             ///< cathode over anode, within the film's reach
@@ -29,14 +33,34 @@ struct PairAttack {
     Speed immersed;  ///< besides, from the hours under water
 };
 
+/// An exposure as the joint meets it. Pairs are worked out once.
+class Place {
+public:
+    Place(const Row<Exposure>& exposure, const Tables& tables);
+
+    const Row<Exposure>* exposure;
+    SiteAtmosphere atmosphere;
+    const Row<Electrolyte>* electrolyte;
+    double wet_share = 0;  ///< of the year
+
+    /// Two metals in contact; `ratio` is the second's wetted area over the first's, 1 for wide faces at a joint line.
+    [[nodiscard]] std::shared_ptr<const PairAttack> pair(const Row<Metal>& first, const Row<Metal>& second, double ratio);
+
+private:
+    [[nodiscard]] PairAttack worked_out(const Row<Metal>& first, const Row<Metal>& second, double ratio) const;
+
+    const Tables* tables_;
+    std::map<std::tuple<const Metal*, const Metal*, double>, std::shared_ptr<const PairAttack>> pairs_;
+};
+
 /// One contact of the joint.
 struct ContactOutlook {
     std::string first, second;  ///< the parts in contact
     std::string place;          ///< "faying edge", "head and nut", "inside the rail", "bore of the tube"
     bool hidden = false;
-    double path = 1, electrolyte = 1;  ///< means over the promised life
-    PairAttack now, later;             ///< while zinc lasts on both, and when it is gone
-    Speed added, added_later;          ///< to the anode, isolation in it
+    double path = 1, electrolyte = 1;              ///< means over the promised life
+    std::shared_ptr<const PairAttack> now, later;  ///< while zinc lasts on both, and when it is gone
+    Speed added, added_later;                      ///< to the anode, isolation in it
     Severity severity = Severity::still;
 };
 
@@ -48,6 +72,7 @@ struct MemberOutlook {
     RateBand own, added, total;
     Duration life_low, life, life_high;
     std::optional<Duration> by_upper, by_mean;  ///< of zinc at the central rate, by the power law of ISO 9224
+    bool is_wall = false;                       ///< aluminium, which nobody renews
     bool lasts = false;                         ///< no end in sight: told for stainless
     Severity severity = Severity::still;
     bool passes = true;
@@ -73,21 +98,11 @@ struct CorrosionOutlook {
     bool passes = true;  ///< every member outlives the promise in every exposure, by its central rate
 };
 
-/// The electrolyte of a category.
-[[nodiscard]] const Row<Electrolyte>& electrolyte_of(const Tables& tables, Corrosivity category);
-
-/// Two metals in an exposure, `ratio` the second's wetted area over the first's where it is given, else equal faces at a joint line.
-[[nodiscard]] PairAttack pair_attack(const Row<Metal>& first, const Row<Metal>& second, const SiteAtmosphere& site,
-                                     const Row<Electrolyte>& electrolyte, double wet_share, double ratio, const Tables& tables);
-
-/// Share of the year that the joint is wet.
-[[nodiscard]] double wet_share_of(const SiteAtmosphere& site, const Electrolyte& electrolyte);
-
 /// The element of the isolation table that stands between the faying faces of a joint: by its layer, else by its surfaces.
 [[nodiscard]] const Row<IsolationElement>& faying_element_of(const Joint& joint, const Tables& tables);
 
 /// The outlook of a joint in one exposure.
-[[nodiscard]] ExposureOutlook outlook_in(const Joint& joint, const Row<Exposure>& exposure, const Tables& tables);
+[[nodiscard]] ExposureOutlook outlook_in(const Joint& joint, Place& place, const Tables& tables);
 
 /// The outlook in every exposure that the joint names. Joint and tables must outlive it.
 [[nodiscard]] CorrosionOutlook corrosion_outlook(const Joint& joint, const Tables& tables);

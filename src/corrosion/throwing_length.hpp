@@ -21,6 +21,9 @@ using Conductance = decltype(1.0 / Resistance{});
 /// ℓ = √(k d R): the length over which a linear electrode's shift dies away.
 [[nodiscard]] inline Length reach_length(Conductivity k, Length d, SurfaceResistance R) { return sqrt(k * d * R); }
 
+/// x_c = √(2 k d dE/i_L): how far from the joint line a cathode at its limiting current is reached.
+[[nodiscard]] inline Length catchment(Conductivity k, Length d, Potential dE, CurrentDensity i_L) { return sqrt(2.0 * k * d * dE / i_L); }
+
 namespace detail {
 /// K1(x)/K0(x) and I1(x)/I0(x), by their series far out, where the functions themselves leave the range of numbers.
 [[nodiscard]] inline double k_ratio(double x) {

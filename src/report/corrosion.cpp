@@ -21,14 +21,14 @@ std::string climate_text(const ExposureOutlook& e) {
 std::string contact_text(const ContactOutlook& c) {
     const auto heading = fmt::format("{} / {}, {}: ", c.first, c.second, c.place);
     std::string out;
-    if (c.now.anode == nullptr)
-        out = "no couple";
-    else if (c.now.no_rate)
-        out = fmt::format("{} pays; no rate is known", c.now.anode->name);
+    if (c.now->anode == nullptr)
+        out = c.now->unplaced ? "who pays is not known" : "no couple";
+    else if (c.now->no_rate)
+        out = fmt::format("{} pays; no rate is known", c.now->anode->name);
     else
-        out = fmt::format("{} pays {} um/a ({})", c.now.anode->name, rate_text(c.added), word_of(c.severity));
-    if (c.later.anode != nullptr && c.later.anode != c.now.anode)
-        out += fmt::format("; when zinc is gone {} pays {} um/a", c.later.anode->name, rate_text(c.added_later));
+        out = fmt::format("{} pays {} um/a ({})", c.now->anode->name, rate_text(c.added), word_of(c.severity));
+    if (c.later->anode != nullptr && c.later->anode != c.now->anode)
+        out += fmt::format("; when zinc is gone {} pays {} um/a", c.later->anode->name, rate_text(c.added_later));
     return heading + out;
 }
 
@@ -39,10 +39,10 @@ std::string exposure_text(const Joint& joint, const ExposureOutlook& e) {
     out += wrapped(
         fmt::format("first to go: {}: {}, {} years; promised {}", first.name, first.stake, life_band_text(first), print(Value(joint.life))),
         "    ", "      ");
-    out += "      part: what is at stake            um/a                 years          \n";
+    out += "      " + fitted("part: what is at stake", 32) + fitted("um/a", 20) + "years\n";
     for (const auto& m : e.members) {
-        out += fmt::format("      {} {} {} {}\n", fitted(m.name + ": " + m.stake, 33), fitted(m.lasts ? "-" : band_text(m.total), 20),
-                           fitted(m.lasts ? "no end seen" : life_band_text(m), 14), m.passes ? std::string(word_of(m.severity)) : "FAIL");
+        out += fmt::format("      {} {}{}\n", fitted(m.name + ": " + m.stake, 31), fitted(m.lasts ? "-" : band_text(m.total), 20),
+                           m.lasts ? "no end seen" : life_band_text(m) + (m.passes ? "" : " FAIL"));
         if (m.by_upper)
             out += fmt::format("        by the power law of ISO 9224: {} to {} years\n", life_text(*m.by_upper), life_text(*m.by_mean));
     }
@@ -62,6 +62,7 @@ std::string band_text(const RateBand& band) {
 std::string life_text(Duration life) { return life > years(200) ? "200+" : print_number(in_years(life), 2); }
 
 std::string life_band_text(const MemberOutlook& m) {
+    if (m.life_low > years(200)) return life_text(m.life);
     return fmt::format("{} ({} to {})", life_text(m.life), life_text(m.life_low), life_text(m.life_high));
 }
 
@@ -90,6 +91,7 @@ Json of(const PairAttack& pair) {
     Json out;
     if (pair.anode == nullptr) {
         out["anode"] = nullptr;
+        out["placed"] = !pair.unplaced;
         return out;
     }
     out["anode"] = pair.anode->name;
@@ -142,10 +144,10 @@ Json of(const ExposureOutlook& e) {
         one["hidden"] = c.hidden;
         one["path"] = c.path;
         one["electrolyte"] = c.electrolyte;
-        one["couple"] = of(c.now);
+        one["couple"] = of(*c.now);
         one["added"] = of(Value(c.added), like);
-        if (c.later.anode != c.now.anode) {
-            one["couple_without_zinc"] = of(c.later);
+        if (c.later->anode != c.now->anode) {
+            one["couple_without_zinc"] = of(*c.later);
             one["added_without_zinc"] = of(Value(c.added_later), like);
         }
         one["severity"] = word_of(c.severity);

@@ -21,6 +21,7 @@ constexpr const char* steps_legend =
     "either way: judged, after one field ceiling. Potentials give the direction only.";
 
 std::string cell_text(const CoupleCell& cell) {
+    if (cell.attack.unplaced) return "no potential";
     if (cell.attack.anode == nullptr) return cell.first == cell.second ? "same metal" : "neutral";
     if (cell.attack.no_rate) return "rate unknown";
     return std::string(word_of(cell.severity));
@@ -41,7 +42,7 @@ std::string letters(const Compatibility& row) {
 }
 
 std::string conditions_text(const CouplesTask& task) {
-    const auto around = surroundings_of(task);
+    Place around(task.exposure, task.tables);
     auto out =
         fmt::format("in \"{}\": {} at the joint, wet {:.0f} % of the year; cathode and anode {} : 1 in area", shown(task.exposure.name),
                     word_of(around.atmosphere.joint), 100.0 * around.wet_share, print_number(task.area_ratio, 3));
@@ -54,8 +55,20 @@ std::string conditions_text(const CouplesTask& task) {
 
 std::string ending() {
     std::string out = '\n' + wrapped(steps_legend);
-    for (const auto& caution : cautions()) out += wrapped(caution, "caution: ", "  ");
-    return out;
+    return out + wrapped(cautions().front(), "caution: ", "  ");
+}
+
+/// What the row rates, where that is not told by its scheme.
+std::string scheme_text(const Compatibility& row) {
+    return std::string(word_of(row.scheme)) + (row.scheme == CompatibilityScheme::pd_6484 ? " on " + row.considered : "");
+}
+
+/// Whether a design rule asks to keep the two apart, whatever the rate.
+std::string rule_text(const Tables& tables, const Row<Metal>& a, const Row<Metal>& b) {
+    for (const auto* row : opinions(tables, a, b))
+        if (row->scheme == CompatibilityScheme::adm && row->statement)
+            return row->statement->starts_with("protection") ? "protect" : "free";
+    return "";
 }
 
 json::Json cell_json(const CouplesTask& task, const CoupleCell& cell) {
@@ -84,7 +97,7 @@ json::Json head_json(const CouplesTask& task) {
     out["program"] = "faywright";
     out["version"] = FAYWRIGHT_VERSION;
     out["exposure"] = task.exposure.name;
-    out["joint_category"] = word_of(surroundings_of(task).atmosphere.joint);
+    out["joint_category"] = word_of(Place(task.exposure, task.tables).atmosphere.joint);
     out["area_ratio"] = task.area_ratio;
     if (task.isolation != nullptr) out["isolation"] = task.isolation->name;
     return out;
@@ -131,8 +144,8 @@ std::string couples_by_category_text(const Tables& tables, const Row<Metal>& met
             const bool rated = cell.attack.anode != nullptr && !cell.attack.no_rate;
             // A star where it is the other metal that pays.
             out += fitted_right((rated ? rate_text(cell.added.rate) + ' ' + std::string(word_of(cell.severity)).substr(0, 1)
-                                 : cell.attack.anode == nullptr ? "-"
-                                                                : "?") +
+                                 : cell.attack.anode == nullptr && !cell.attack.unplaced ? "-"
+                                                                                         : "?") +
                                     (rated && cell.attack.anode != &metal ? "*" : " "),
                                 10);
         }
@@ -140,7 +153,8 @@ std::string couples_by_category_text(const Tables& tables, const Row<Metal>& met
     }
     out += wrapped(
         fmt::format("um/a added to {}, or with * to the other metal; s still or slow, m marked, f fast, r ruinous; - neutral; ? no rate "
-                    "is known. faywright couples --exposure E tells one place; --explain A B one pair.",
+                    "is known. protect, free: what a design rule for aluminium (ADM M.7) asks whatever the rate. --exposure E tells one "
+                    "place, --explain A B one pair.",
                     metal.name),
         "  ", "  ");
     return out + ending();
@@ -159,16 +173,15 @@ std::string couples_text(const CouplesTask& task, const Row<Metal>& metal) {
                                   14),
                            fitted(cell_text(cell), 13), rated ? band_text(cell.added) : "");
         for (const auto* row : opinions(task.tables, metal, *cell.second))
-            out += wrapped(fmt::format("{}{}: {}", word_of(row->scheme),
-                                       row->scheme == CompatibilityScheme::mil_std_889c ? "" : " on " + row->considered, letters(*row)),
-                           "      ", "        ");
+            out += wrapped(fmt::format("{}: {}", scheme_text(*row), letters(*row)), "      ", "        ");
+        if (cell.by_design) out += wrapped("zinc that pays for its own steel is what galvanising is for", "      ", "        ");
     }
     return out + ending();
 }
 
 std::string couples_matrix_text(const CouplesTask& task) {
     const auto& metals = task.tables.of<Metal>().rows;
-    const auto around = surroundings_of(task);
+    Place around(task.exposure, task.tables);
     std::string out = wrapped(fmt::format("COUPLES {}", conditions_text(task))) + '\n';
     const std::size_t width = metals.size() > 24 ? 2 : 3;
     out += "  " + fitted("", 26);
@@ -196,13 +209,14 @@ std::string couples_matrix_text(const CouplesTask& task) {
 }
 
 std::string couple_explanation_text(const CouplesTask& task, const Row<Metal>& a, const Row<Metal>& b) {
-    const auto around = surroundings_of(task);
+    Place around(task.exposure, task.tables);
     const auto cell = couple_cell(task, around, a, b);
     std::string out = wrapped(fmt::format("{} beside {} {}", a.name, b.name, conditions_text(task)));
     const auto& attack = cell.attack;
     if (attack.anode == nullptr)
-        out +=
-            wrapped(&a == &b ? "The same metal: no couple." : "Neutral: within 0.05 V in flowing seawater, or no common series.", "", "");
+        out += wrapped(&a == &b          ? "The same metal: no couple."
+                       : attack.unplaced ? "No series at hand holds both metals: who pays is not known."
+                                         : "Neutral: within 0.05 V of each other in flowing seawater.");
     else if (attack.no_rate)
         out += wrapped(fmt::format("{} is the anode; it has no rate of its own here, so that none is told.", attack.anode->name));
     else
@@ -225,10 +239,7 @@ std::string couple_explanation_text(const CouplesTask& task, const Row<Metal>& a
     out += "\nPUBLISHED tables and rules, for comparison\n";
     const auto said = opinions(task.tables, a, b);
     for (const auto* row : said)
-        out += wrapped(fmt::format("{}, {}{}: {} ({})", word_of(row->scheme), row->considered,
-                                   row->scheme == CompatibilityScheme::mil_std_889c ? " with " + row->contact : " beside " + row->contact,
-                                   letters(*row), source_text(row->source.view())),
-                       "  ", "    ");
+        out += wrapped(fmt::format("{}: {} ({})", scheme_text(*row), letters(*row), source_text(row->source.view())), "  ", "    ");
     if (said.empty()) out += "  none at hand for this pair\n";
     if (attack.anode != nullptr && !attack.no_rate)
         out +=
@@ -248,7 +259,7 @@ std::string couples_json(const CouplesTask& task, const Row<Metal>& metal) {
 
 std::string couples_matrix_json(const CouplesTask& task) {
     auto out = head_json(task);
-    const auto around = surroundings_of(task);
+    Place around(task.exposure, task.tables);
     const auto& metals = task.tables.of<Metal>().rows;
     out["cells"] = json::Json::array();
     for (std::size_t i = 0; i < metals.size(); ++i)
@@ -260,7 +271,8 @@ std::string couples_matrix_json(const CouplesTask& task) {
 
 std::string couple_explanation_json(const CouplesTask& task, const Row<Metal>& a, const Row<Metal>& b) {
     auto out = head_json(task);
-    const auto cell = couple_cell(task, surroundings_of(task), a, b);
+    Place around(task.exposure, task.tables);
+    const auto cell = couple_cell(task, around, a, b);
     out["cell"] = cell_json(task, cell);
     out["steps"] = json::of(derive_couple(task, cell).steps());
     out["cautions"] = cautions();

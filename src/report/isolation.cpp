@@ -25,30 +25,31 @@ std::string verdict_of(const MethodResult& r) {
     return !r.refused.empty() ? "cannot be built" : r.passes ? "passes" : r.holds ? "corrodes too soon" : "does not hold";
 }
 
+std::string slip_text(const MethodResult& r) { return r.slip ? print_number(*r.slip, 3) : "no friction"; }
+
 std::string met(const std::optional<bool>& limit) { return !limit ? "no layer" : *limit ? "met" : "NOT MET"; }
 
-/// The rate of what is made of zinc, and of aluminium, where it is worst.
+/// The zinc, or the aluminium, that is used up first.
 const MemberOutlook* worst_of(const ExposureOutlook& e, bool zinc) {
     const MemberOutlook* worst = nullptr;
     for (const auto& m : e.members)
-        if (!m.lasts && m.by_upper.has_value() == zinc && m.thickness > mm(0) && (worst == nullptr || m.life < worst->life)) worst = &m;
+        if ((zinc ? m.by_upper.has_value() : m.is_wall) && (worst == nullptr || m.life < worst->life)) worst = &m;
     return worst;
 }
 
 std::string clamp_line(const MethodResult& r) {
     return fmt::format("clamp {} of {} at the end of life{}; slip at {}; governs {} at {}; pressure {}, temperature {}",
                        print(Value(r.clamp), 3), print(Value(r.assembled), 3), r.sustained ? "" : " (no layer here sustains a clamp)",
-                       print_number(r.slip, 3), r.governing, print_number(r.utilisation, 3), met(r.pressure_met), met(r.temperature_met));
+                       slip_text(r), r.governing, print_number(r.utilisation, 3), met(r.pressure_met), met(r.temperature_met));
 }
 
 std::string exposure_line(const ExposureOutlook& e) {
     std::string out = fmt::format("{}: ", shown(e.exposure->name));
     const auto& first = e.first_to_go();
-    out += fmt::format("{} first, {}, {} years", first.name, first.stake, life_band_text(first));
-    if (const auto* zinc = worst_of(e, true); zinc != nullptr)
-        out += fmt::format("; zinc of {} {} um/a, {} years", zinc->name, band_text(zinc->total), life_text(zinc->life));
-    if (const auto* wall = worst_of(e, false); wall != nullptr) out += fmt::format("; {} {} um/a", wall->name, band_text(wall->total));
-    return out + (e.passes ? "" : "  FAILS");
+    out += fmt::format("{}; first to go: {}, {}, {} years", e.passes ? "lasts" : "FAILS", first.name, first.stake, life_band_text(first));
+    for (const auto& m : e.members)
+        if (!m.lasts) out += fmt::format("; {} {}, {} y", m.name, band_text(m.total), life_text(m.life));
+    return out;
 }
 
 std::string steps_line(const MethodResult& r) {
@@ -154,8 +155,7 @@ std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent exte
             out += fmt::format(" | | {} |", marked(r.refused));
             for (std::size_t i = 0; i < ranking.exposures.size(); ++i) out += " |";
         } else {
-            out += fmt::format(" {} | {} | {} {} |", print(Value(r.clamp), 3), print_number(r.slip, 3), r.governing,
-                               print_number(r.utilisation, 3));
+            out += fmt::format(" {} | {} | {} {} |", print(Value(r.clamp), 3), slip_text(r), r.governing, print_number(r.utilisation, 3));
             for (const auto& e : r.exposures)
                 out += fmt::format(" {}, {}{} |", marked(e.first_to_go().name), life_band_text(e.first_to_go()), e.passes ? "" : ", fails");
         }
@@ -198,7 +198,7 @@ std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
             const auto* zinc = worst_of(e, true);
             out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, cell(e.exposure->name),
                                cell(verdict_of(r)), e.passes ? "yes" : "no", number(in_kN(r.clamp)), number(in_kN(r.assembled)),
-                               number(r.slip), number(r.utilisation), cell(r.governing), cell(met(r.pressure_met)),
+                               r.slip ? number(*r.slip) : "", number(r.utilisation), cell(r.governing), cell(met(r.pressure_met)),
                                cell(met(r.temperature_met)), cell(first.name), cell(first.stake), number(in_years(first.life)),
                                number(in_years(first.life_low)), number(in_years(first.life_high)), rate(zinc),
                                zinc == nullptr ? "" : number(in_years(zinc->life)), rate(worst_of(e, false)), cell(steps_line(r)));
@@ -236,7 +236,7 @@ std::string ranking_json(const IsolationRanking& ranking, RankingExtent extent) 
         one["holds"] = r.holds;
         one["clamp_assembled"] = json::of(Value(r.assembled));
         one["clamp_end"] = json::of(Value(r.clamp), Value(r.assembled));
-        one["slip"] = r.slip;
+        if (r.slip) one["slip"] = *r.slip;
         one["utilisation"] = r.utilisation;
         one["governing"] = r.governing;
         if (r.pressure_met) one["pressure_met"] = *r.pressure_met;
