@@ -149,7 +149,7 @@ std::string couples_by_category_text(const Tables& tables, const Row<Metal>& met
                                     (rated && cell.attack.anode != &metal ? "*" : " "),
                                 10);
         }
-        out += '\n';
+        out += fmt::format("  {}\n", rule_text(tables, metal, row));
     }
     out += wrapped(
         fmt::format("um/a added to {}, or with * to the other metal; s still or slow, m marked, f fast, r ruinous; - neutral; ? no rate "

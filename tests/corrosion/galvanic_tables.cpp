@@ -97,8 +97,9 @@ TEST_SUITE("corrosion/galvanic: tables") {
                                                            {WorkingMetal::aluminium, "aluminium 5xxx, 6xxx, 7xxx"},
                                                            {WorkingMetal::carbon_steel, "carbon steel"},
                                                            {WorkingMetal::stainless, "stainless A4"}};
-        for (const auto& [word, name] : pairs) {
-            CAPTURE(name);
+        for (const auto& pair : pairs) {
+            const auto& [word, name] = pair;
+            CAPTURE(pair.second);
             const auto& row = metal(name);
             REQUIRE(row.polarisation.has_value());
             CHECK(same(*row.polarisation, working_polarisation(word)));
@@ -115,8 +116,9 @@ TEST_SUITE("corrosion/galvanic: tables") {
             {DissolvingMetal::iron, "carbon steel"},   {DissolvingMetal::cadmium, "cadmium"},
             {DissolvingMetal::magnesium, "magnesium"}, {DissolvingMetal::copper, "copper"},
             {DissolvingMetal::nickel, "nickel"}};
-        for (const auto& [word, name] : pairs) {
-            CAPTURE(name);
+        for (const auto& pair : pairs) {
+            const auto& [word, name] = pair;
+            CAPTURE(pair.second);
             const auto row = metal(name).dissolution(), known = std::optional(dissolution_of(word));
             CHECK(row->molar_mass.value() == doctest::Approx(known->molar_mass.value()).epsilon(1e-12));
             CHECK(row->valence == known->valence);

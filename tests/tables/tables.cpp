@@ -364,12 +364,14 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
         const Folder folder;
         folder.write("washer.toml", documents);
         const auto name = (folder.path() / "washer.toml").string();
-        CHECK(overlaid(folder.path()).text == name +
-                                                  ": error: there is no table \"washer\"; the nearest is \"washers\"\n"
-                                                  "      = help: tables: threads, lengths, washers, bolt-classes, nuts, finishes, "
-                                                  "materials, surfaces, slip-factors, embedding, "
-                                                  "tightening, tubes, service, layers, coatings, load-rules, prices\n"
-                                                  "1 error; nothing was written\n");
+        CHECK(overlaid(folder.path()).text ==
+              name +
+                  ": error: there is no table \"washer\"; the nearest is \"washers\"\n"
+                  "      = help: tables: threads, lengths, washers, bolt-classes, nuts, finishes, "
+                  "materials, surfaces, slip-factors, embedding, "
+                  "tightening, tubes, service, layers, load-rules, prices, metals, potentials, compatibility, "
+                  "coatings, exposures, electrolytes, isolation\n"
+                  "1 error; nothing was written\n");
         const Folder other;
         other.write("prices of steel.toml", "");
         CHECK(overlaid(other.path()).text.find("there is no table \"prices of steel\"\n") != std::string::npos);
