@@ -3,6 +3,7 @@
 #include "progress.hpp"
 #include "quantity/text.hpp"
 #include "report/assessment.hpp"
+#include "report/corrosion.hpp"
 #include "report/uncertainty.hpp"
 
 #include <fmt/format.h>
@@ -70,9 +71,18 @@ int check(const CheckOptions& options) {
     }
     if (!options.explain)
         return deliver(json ? assessment_json(*assessment) : assessment_text(*assessment, may_color(options)), options, status);
+    if (*options.explain == "corrosion") {
+        if (joint->surroundings.exposures.empty()) {
+            complain(diagnostics, "key.missing", "corrosion is not assessed: the joint file names no exposures under [corrosion]",
+                     "faywright table exposures lists them");
+            return refuse(diagnostics);
+        }
+        return deliver(json ? corrosion_explanation_json(*joint, tables) : corrosion_explanation_text(*joint, tables), options, status);
+    }
     const auto explanation = json ? explanation_json(*assessment, *options.explain) : explanation_text(*assessment, *options.explain);
     if (!explanation) {
         std::vector<std::string> words(explained_topics.begin(), explained_topics.end());
+        words.emplace_back("corrosion");
         for (const auto* info : all_checks()) words.emplace_back(info->id);
         complain(diagnostics, "name.unknown", "there is no check " + quoted_with_nearest(*options.explain, words),
                  fmt::format("known: {}", fmt::join(words, ", ")));

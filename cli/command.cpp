@@ -60,6 +60,9 @@ FileReader files_beside(const std::string& path, const Common& common) {
         [folder = std::filesystem::path(path).parent_path(), inputs = common.inputs](const std::string& named) -> std::optional<NamedText> {
             NamedText file;
             Diagnostics unreadable;
+            // A file that is none may never end.
+            std::error_code failure;
+            if (!std::filesystem::is_regular_file(folder / named, failure)) return std::nullopt;
             auto text = read_input((folder / named).string(), file.name, unreadable);
             inputs->push_back((folder / named).string());
             if (!text) return std::nullopt;

@@ -14,10 +14,10 @@ int isolate(const IsolateOptions& options) {
     if (!text) return refuse(diagnostics);
     auto exposures = exposures_named(options.exposures, tables, options, diagnostics);
     const auto root = parse_toml(*text, name, diagnostics);
-    if (!root || diagnostics.any()) return refuse(diagnostics);
+    if (!root) return refuse(diagnostics);
     const IsolationTask task{*root, tables, std::move(exposures), files_beside(options.input, options)};
     const auto ranking = rank_isolation(task, diagnostics);
-    if (!ranking) return refuse(diagnostics);
+    if (!ranking || diagnostics.any()) return refuse(diagnostics);
     const auto extent = options.all ? RankingExtent::all : RankingExtent::of_each_faying;
     const int status = ranking->best().passes ? passed : failed;
     switch (options.format) {

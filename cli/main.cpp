@@ -94,7 +94,7 @@ int run(int argc, char** argv) {
                             "each line of standard input is a joint file's path or a joint as JSON; a JSON line each");
     check_command->add_option_function<std::string>(
         "--explain", [&check](const std::string& id) { check.explain = id; },
-        "derive one check, or preload, stiffness, clamp or tube, line by line");
+        "derive one check, or preload, stiffness, clamp, tube or corrosion, line by line");
     auto* uncertainty = check_command->add_flag("--uncertainty", check.uncertainty,
                                                 "how likely slip, opening, yield and lost clamp are, and what matters most");
     uncertainty->excludes("--explain");
@@ -123,7 +123,13 @@ int run(int argc, char** argv) {
         ->check(CLI::IsMember({"mass", "cost", "parts"}));
     // The ranges are told where they are broken; in the help they would stand in the program's own types.
     const auto within = [](auto least, auto most) { return CLI::Range(least, most).description(""); };
-    size_command->add_option("--target", size.target, "greatest utilisation a check may reach (1)")->check(within(0.05, 1.0));
+    // A range lets through what compares with nothing.
+    const CLI::Validator no_nan(
+        [](const std::string& word) { return word.find_first_not_of("0123456789.eE+-") == std::string::npos ? "" : "a number is wanted"; },
+        "");
+    size_command->add_option("--target", size.target, "greatest utilisation a check may reach (1)")
+        ->check(within(0.05, 1.0))
+        ->check(no_nan);
     size_command->add_option("--best", size.best, "how many distinct joints are listed (5)")->check(within(1, 100));
     size_command->add_flag("--quick", size.quick, "only the best: leave out what cannot be among them, and the reasons for the rest");
     size_command->add_option("--threads", size.threads, "threads; absent: one a processor")->check(within(1, 256));
@@ -135,7 +141,7 @@ int run(int argc, char** argv) {
     isolate_command->add_option("joint", isolate.input, "joint file, or - for standard input")->required();
     isolate_command
         ->add_option("--exposure", isolate.exposures,
-                     "row of the exposures table, or a site file ending in .toml; may be given again (the joint file's own)")
+                     "row of the exposures table, or a site file ending in .toml; one each time the option is given (the joint file's own)")
         ->allow_extra_args(false);
     isolate_command->add_flag("--all", isolate.all, "every composition, not only the best with each element between the faces");
     add_common(*isolate_command, isolate, 4);
@@ -149,7 +155,9 @@ int run(int argc, char** argv) {
     word("--exposure", couples.exposure, "row of the exposures table, or a site file; absent: each category");
     word("--isolation", couples.isolation, "row of the isolation table for the faying faces");
     word("--with", couples.with, "metal that the others are held against (the rail's aluminium)");
-    couples_command->add_option("--area-ratio", couples.area_ratio, "wetted cathode over anode (1)")->check(within(0.001, 1000.0));
+    couples_command->add_option("--area-ratio", couples.area_ratio, "wetted cathode over anode (1)")
+        ->check(within(0.001, 1000.0))
+        ->check(no_nan);
     couples_command->add_flag("--all", couples.all, "every metal against every other");
     couples_command->add_option("--explain", couples.explain, "two metals: how their cell came about")->expected(2);
     add_common(*couples_command, couples);

@@ -7,9 +7,6 @@ namespace faywright {
 
 namespace {
 
-/// What a couple may eat before it counts: the zinc of a thick article, pits where a washer presses.
-Length stake_of(AtmosphereMetal anode) { return anode == AtmosphereMetal::zinc ? um(85) : mm(0.5) / PitDepth::middle; }
-
 IsolationEffect::Inputs effect_inputs(const CouplesTask& task, const PairAttack& attack) {
     IsolationEffect::Inputs in{.own_rate = attack.own_rate, .couple_rate = attack.added.rate, .promised = task.span};
     if (const auto* element = task.isolation; element != nullptr) {
@@ -43,9 +40,8 @@ CoupleCell couple_cell(const CouplesTask& task, Place& place, const Row<Metal>& 
     const auto& added = out.attack.added;
     const auto immersed = out.attack.immersed * out.path;
     out.added = {added.low * left + immersed, added.rate * left + immersed, added.high * left + immersed};
-    const double share = static_cast<double>(out.added.rate * task.span / stake_of(*out.attack.anode->atmosphere));
-    out.severity = std::max(severity_of_rate(out.added.rate), severity_of_share(share));
-    if (out.severity > Severity::still && out.attack.area_ratio > 2.0) out.severity = worsened(out.severity);
+    out.severity = severity_of(out.added.rate, task.span, stake_of_couple(out.attack.anode->atmosphere == AtmosphereMetal::zinc),
+                               out.attack.area_ratio > 2.0);
     return out;
 }
 
@@ -71,27 +67,22 @@ Recorder derive_couple(const CouplesTask& task, const CoupleCell& cell) {
     const auto& attack = cell.attack;
     if (attack.anode == nullptr || attack.no_rate) return steps;
     if (attack.kinetics) {
-        const auto& anode = attack.kinetics->members[0];
         steps.heading("Electrode kinetics under the film", MixedPotential::formula.source);
-        FAYWRIGHT_STATED(x_c, "reach of the couple along the film, cathode at its oxygen limit", attack.reach);
-        if (anode.own_potential) {
-            FAYWRIGHT_STATED(E_a, "the anode's potential alone under this film (V against SCE)", *anode.own_potential);
-            static_cast<void>(E_a);
-        }
-        if (const auto& own = attack.kinetics->members[1].own_potential) {
-            FAYWRIGHT_STATED(E_c, "the cathode's", *own);
-            static_cast<void>(E_c);
-        }
-        FAYWRIGHT_STATED(E, "common potential: dissolution equals oxygen reduced (V against SCE)", attack.kinetics->potential);
-        FAYWRIGHT_STATED(i_a, "dissolution of the anode at that potential", anode.anodic);
-        FAYWRIGHT_STATED(i_n, "of it, what the cathode draws", anode.net);
-        FAYWRIGHT_STATED(r_n, "the same as a rate while wet, by Faraday's law", penetration_rate(anode.net, *attack.anode->dissolution()));
+        const auto tell = [&steps](const char* symbol, const char* words, const auto& value) {
+            static_cast<void>(steps.stated(symbol, words, value));
+        };
+        const auto& members = attack.kinetics->members;
+        tell("i_L", "limiting current of oxygen through the film: 4 F D C/d", attack.limit);
+        tell("x_c", "reach along the film of a cathode at its share s_L of that limit: sqrt(2 k d 0.4 V/(s_L i_L))", attack.reach);
+        if (members[0].own_potential) tell("E_a", "the anode's potential alone under this film (V against SCE)", *members[0].own_potential);
+        if (members[1].own_potential) tell("E_c", "the cathode's", *members[1].own_potential);
+        tell("E", "common potential: dissolution equals oxygen reduced, by the curves of the table of metals", attack.kinetics->potential);
+        tell("i_a", "dissolution of the anode at that potential", members[0].anodic);
+        tell("i_n", "of it, what the cathode draws", members[0].net);
+        FAYWRIGHT_STATED(r_n, "the same as a rate while wet, by Faraday's law",
+                         penetration_rate(members[0].net, *attack.anode->dissolution()));
         FAYWRIGHT_STATED(f_w, "share of the year that is wet", Place(task.exposure, task.tables).wet_share);
-        FAYWRIGHT_STEP(r_b, max(r_n, um_per_a(0)) * f_w);
-        static_cast<void>(x_c);
-        static_cast<void>(E);
-        static_cast<void>(i_a);
-        static_cast<void>(i_n);
+        FAYWRIGHT_STEP(r_b, r_n * f_w);
         static_cast<void>(r_b);
     }
     steps.heading(Couple::formula.title, Couple::formula.source);

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <numeric>
 #include <tuple>
 
 namespace faywright {
@@ -103,17 +104,19 @@ std::vector<const Row<IsolationElement>*> elements_at(const Tables& tables, Isol
     return out;
 }
 
-/// The tube element that has the tube's family and coat.
-const Row<IsolationElement>* tube_element_of(const Joint& joint, const Tables& tables) {
-    if (!joint.section || joint.section->tube.arrangement == TubeArrangement::none) return nullptr;
-    const auto& tube = joint.section->tube;
-    for (const auto* element : elements_at(tables, IsolationPlace::tube)) {
-        const auto* material = tables.of<Material>().find(*element->tube_material);
-        if (material != nullptr && material->family == tube.material.family &&
-            element->tube_coating.has_value() == tube.coating.has_value())
-            return element;
-    }
-    return nullptr;
+/// Whether a method leaves the joint as its file has it.
+bool is_same(const Joint& a, const Joint& b) {
+    const auto element = [](const std::optional<Row<IsolationElement>>& e) { return e && e->steps != "None." ? e->name : std::string(); };
+    if (a.layers.size() != b.layers.size() || a.section.has_value() != b.section.has_value() ||
+        element(a.surroundings.fixing) != element(b.surroundings.fixing))
+        return false;
+    for (std::size_t i = 0; i < a.layers.size(); ++i)
+        if (a.layers[i].material.name != b.layers[i].material.name || a.layers[i].thickness != b.layers[i].thickness) return false;
+    for (std::size_t i = 0; i < a.plies.size(); ++i)
+        if (a.plies[i].surface.name != b.plies[i].surface.name || a.plies[i].galvanised != b.plies[i].galvanised) return false;
+    if (!a.section) return true;
+    const auto coating = [](const Tube& tube) { return tube.coating ? tube.coating->name : std::string(); };
+    return a.section->tube.material.name == b.section->tube.material.name && coating(a.section->tube) == coating(b.section->tube);
 }
 
 void note_mechanics(const Assessment& a, MethodResult& out) {
@@ -123,6 +126,7 @@ void note_mechanics(const Assessment& a, MethodResult& out) {
     out.clamp = state.least_clamp();
     out.utilisation = a.results[a.governing].outcome.utilisation;
     out.governing = a.results[a.governing].info->id;
+    if (!state.tube.fits) out.governing = "no stocked tube carries the clamp";
     if (const auto* slip = find_check(a, "slip"); slip != nullptr && slip->outcome.applicable) out.slip = slip->outcome.utilisation;
     for (const auto& result : a.checks()) {
         const bool passed = result.status != Status::fail;
@@ -142,11 +146,51 @@ std::size_t work_of(const IsolationMethod& method) {
 
 bool better(const MethodResult& a, const MethodResult& b) {
     const auto key = [](const MethodResult& r) {
-        const auto step = [](Duration life) { return -std::round(20.0 * std::log(max(in_years(life), 0.1))); };
-        return std::make_tuple(!r.refused.empty(), !r.passes, !r.holds, r.exposures_failed(), step(r.shortest_life()),
-                               step(r.shortest_wall_life()), std::round(100.0 * r.utilisation), work_of(r.method));
+        const auto step = [](Duration life) { return -std::round(100.0 * std::log(max(in_years(life), 0.1))); };
+        return std::make_tuple(!r.refused.empty(), !r.passes, !(r.holds && r.shortest_life() > years(0)), r.exposures_failed(),
+                               step(r.shortest_wall_life()), step(r.shortest_life()), !r.holds, std::round(100.0 * r.utilisation),
+                               work_of(r.method));
     };
     return key(a) < key(b);
+}
+
+/// Best first. Keys are many and results large: what is sorted are places.
+void sort_results(std::vector<MethodResult>& results) {
+    std::vector<std::size_t> order(results.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return better(results[a], results[b]); });
+    std::vector<MethodResult> sorted;
+    sorted.reserve(results.size());
+    for (const auto index : order) sorted.push_back(std::move(results[index]));
+    results = std::move(sorted);
+}
+
+/// What else could be done, each by itself and all together.
+std::vector<std::pair<std::string, void (*)(JointFile&)>> changes_of(const Joint& joint) {
+    std::vector<std::pair<std::string, void (*)(JointFile&)>> out;
+    const auto& s = joint.surroundings;
+    if (!s.maintained) out.emplace_back("seals renewed when their life is over", [](JointFile& f) { f.corrosion.maintained = true; });
+    if (joint.section && !s.cavity_waxed) out.emplace_back("cavity waxed", [](JointFile& f) { f.corrosion.cavity = Cavity::waxed; });
+    if (s.earth_bridges)
+        out.emplace_back("lamps with a return wire of their own", [](JointFile& f) { f.corrosion.chassis_earth = Earth::one_side; });
+    if (joint.bolt.property_class.family == "carbon steel")
+        out.emplace_back("bolts A4-80, anti-seize, at their own torque", [](JointFile& f) {
+            f.bolt.bolt_class = "A4-80";
+            f.bolt.finish = "stainless, anti-seize";
+            f.bolt.nut_class.reset();
+            f.bolt.zinc_thickness.reset();
+            f.tightening.torque.reset();
+        });
+    for (const auto& ply : joint.plies)
+        if (ply.surface.coat == Coat::zinc && ply.zinc_thickness.value_or(ply.surface.coating_thickness) < um(125)) {
+            out.emplace_back("plates galvanised 125 um thick, by agreement", [](JointFile& f) {
+                for (auto& part : f.parts)
+                    if (auto* plate = std::get_if<PlateFile>(&part); plate != nullptr && plate->surface.starts_with("hot-dip galvanised"))
+                        plate->zinc_thickness = um(125);
+            });
+            break;
+        }
+    return out;
 }
 
 }  // namespace
@@ -213,13 +257,26 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
             "the file's own slip factor and creep stand for its own faying faces only; other methods take the tables'");
     if (without) out.warnings.emplace_back("what the file leaves to size under [choices] is passed over");
 
-    const auto& own_faying = faying_element_of(*base, task.tables);
-    const auto* own_tube = tube_element_of(*base, task.tables);
+    const auto& own_faying = faying_element_of(*base, base->planes.front(), task.tables);
     const bool has_tube = base->section && base->section->tube.arrangement != TubeArrangement::none;
     std::vector<const Row<IsolationElement>*> tubes{nullptr};
     if (has_tube) tubes = elements_at(task.tables, IsolationPlace::tube);
     std::vector<Place> places;
     for (const auto& exposure : out.exposures) places.emplace_back(exposure, task.tables);
+    const auto compositions = elements_at(task.tables, IsolationPlace::faying).size() *
+                              elements_at(task.tables, IsolationPlace::fixing).size() * tubes.size() *
+                              elements_at(task.tables, IsolationPlace::edge).size();
+    if (compositions > most_compositions) {
+        diagnostics.error(
+            {"list.length",
+             fmt::format("the isolation table makes {} compositions; at most {} are accepted", compositions, most_compositions),
+             root.at,
+             "",
+             {},
+             ""});
+        return std::nullopt;
+    }
+    out.results.reserve(compositions);
     const Composer composer{*written, *base, task.tables};
     const auto assessment = std::make_unique<Assessment>();
     for (const auto* faying : elements_at(task.tables, IsolationPlace::faying))
@@ -251,10 +308,13 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
                             result.passes = result.passes && result.exposures.back().passes;
                         }
                     }
+                    const auto& own = base->surroundings.edges;
+                    result.as_written =
+                        joint && is_same(*joint, *base) && (own ? own->name : "") == (own || edges->steps != "None." ? edges->name : "");
                     out.results.push_back(result);
                 }
             }
-    std::stable_sort(out.results.begin(), out.results.end(), better);
+    sort_results(out.results);
     std::vector<const Row<IsolationElement>*> seen;
     for (std::size_t i = 0; i < out.results.size(); ++i) {
         const auto& method = out.results[i].method;
@@ -262,13 +322,34 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
             seen.push_back(method.faying);
             out.of_each_faying.push_back(i);
         }
-        const auto& s = base->surroundings;
-        const auto is = [](const std::optional<Row<IsolationElement>>& own, const Row<IsolationElement>& element) {
-            return own ? own->name == element.name : element.steps == "None.";
-        };
-        if (method.faying == &own_faying && method.tube == own_tube && is(s.fixing, *method.fixing) && is(s.edges, *method.edges))
-            out.as_written = i;
+        if (out.results[i].as_written) out.as_written = i;
     }
+    if (out.best().passes || !out.best().refused.empty()) return out;
+    const auto best = composer.with(out.best().method, out.best().method.faying == &own_faying);
+    const auto changes = changes_of(*base);
+    const auto try_out = [&](const std::string& name, const WrittenJoint& changed) {
+        Diagnostics own;
+        const auto joint = joint_of_written(changed, root, task.tables, own);
+        if (joint) check_geometry(*joint, root, own);
+        if (own.any()) return;
+        MethodResult result;
+        assess(*joint, *assessment);
+        note_mechanics(*assessment, result);
+        result.passes = result.holds;
+        for (auto& place : places) {
+            result.exposures.push_back(outlook_in(*joint, place, task.tables));
+            result.passes = result.passes && result.exposures.back().passes;
+        }
+        out.levers.push_back({name, result.holds, result.passes, result.shortest_life(), result.shortest_wall_life()});
+    };
+    auto together = best;
+    for (const auto& [name, change] : changes) {
+        auto changed = best;
+        change(changed.file);
+        change(together.file);
+        try_out(name, changed);
+    }
+    if (changes.size() > 1) try_out("all of these together", together);
     return out;
 }
 
@@ -281,39 +362,48 @@ std::string advice(const IsolationRanking& ranking) {
     for (const auto& each : best.exposures)
         if (each.first_to_go().life < worst->first_to_go().life) worst = &each;
     const auto& first = worst->first_to_go();
+    const auto about = [](Duration life) {
+        return life > years(200) ? std::string("200 years or more") : fmt::format("about {} years", print_number(in_years(life), 2));
+    };
     std::string out;
-    if (best.passes)
+    if (best.passes) {
         out = fmt::format(
-            "Choose {}: the joint holds ({} at {:.2f}), keeps {} of clamp ({:.0f} % of the least preload), and nothing is "
-            "used up within the promised {}; first to go is {} of {} after about {} in \"{}\".",
+            "Choose {}: the joint holds ({} at {:.2f}) and keeps {} of clamp ({:.0f} % of the least preload). By the estimates nothing "
+            "is used up within the promised {}; first to go is {} of {} after {} in \"{}\".",
             best.method.name(), best.governing, best.utilisation, print(Value(best.clamp), 3), share, print(Value(ranking.promised)),
-            first.stake, first.name, print(Value(first.life), 2), worst->exposure->name);
-    else if (best.holds)
+            first.stake, first.name, about(first.life), worst->exposure->name);
+        auto low = first.life_low;
+        for (const auto& exposure : best.exposures)
+            for (const auto& member : exposure.members) low = min(low, member.life_low);
+        if (low < ranking.promised)
+            out += fmt::format(" At the bad end of its band it is {}: inspect, and renew what is going.", about(low));
+    } else if (best.holds) {
         out = fmt::format(
             "No method keeps the promise of {}. The best of them, {}, holds ({} at {:.2f}), but {} of {} is used up after "
-            "about {} in \"{}\": promise less, renew it then, thicken the zinc, or keep the trailer out of there.",
+            "{} in \"{}\". Bolts and coats can be renewed; the aluminium, which cannot, lasts {} if its partners' zinc is not.",
             print(Value(ranking.promised)), best.method.name(), best.governing, best.utilisation, first.stake, first.name,
-            print(Value(first.life), 2), worst->exposure->name);
-    else
+            about(first.life), worst->exposure->name, about(best.shortest_wall_life()));
+    } else {
         out = fmt::format(
             "No method makes this joint hold: the best of them, {}, fails {} at {:.2f}. Mend the joint first (faywright check).",
             best.method.name(), best.governing, best.utilisation);
-    if (!best.passes)
-        out += fmt::format(" Bolts and coats can be renewed; the aluminium, which cannot, lasts about {} years.",
-                           best.shortest_wall_life() > years(200) ? "200 or more" : print_number(in_years(best.shortest_wall_life()), 2));
-    // The one that would stop the couple best, and what it costs.
-    const MethodResult* driest = nullptr;
+    }
+    // The longest-lived that fails on the clamp's side only, and by how little.
+    const MethodResult* near = nullptr;
     for (const auto& each : ranking.results)
-        if (each.refused.empty() && (driest == nullptr || each.shortest_life() > driest->shortest_life())) driest = &each;
-    if (driest != nullptr && driest != &best && driest->shortest_life() > 1.05 * best.shortest_life() && !driest->holds)
-        out += fmt::format(" {} would last longer ({}), but the joint fails {} with it at {:.2f}.", driest->method.name(),
-                           print(Value(driest->shortest_life()), 2), driest->governing, driest->utilisation);
-    out += ranking.earth_bridges
-               ? " The lamps are taken as earthed through both sides, so that no layer isolates: metal stays in the load path and the "
-                 "outside is sealed."
-               : " The lamps have their own return, so that layer, sleeve and shoulder washer together isolate; a bare bolt bridges "
-                 "every layer.";
-    return out + " The order is meant, not the year: each rate lies within a factor of about 4 either way.";
+        if (each.refused.empty() && !each.holds && each.exposures_failed() == 0 &&
+            (near == nullptr || each.utilisation < near->utilisation))
+            near = &each;
+    if (near != nullptr && !best.passes)
+        out += fmt::format(" What would last is {}, but the joint fails {} with it at {:.2f}.", near->method.name(), near->governing,
+                           near->utilisation);
+    out +=
+        ranking.earth_bridges
+            ? " The lamps are taken as earthed through both sides, so that no layer isolates: metal stays in the load path, and what helps "
+              "is to keep water out from outside."
+            : " The lamps have their own return, so that layer, sleeve and shoulder washer together isolate; a bare bolt bridges "
+              "every layer.";
+    return out + " The order is meant, not the year: two rates in three lie within a factor of about 2 to 4 either way of what is told.";
 }
 
 }  // namespace faywright

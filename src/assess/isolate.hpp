@@ -35,7 +35,8 @@ struct MethodResult {
     std::optional<bool> pressure_met, temperature_met;  ///< of the method's layers; nothing without a layer
     bool sustained = true;                              ///< no layer in the clamp path that cannot sustain it
     std::vector<ExposureOutlook> exposures;
-    bool passes = false;  ///< holds, and every part outlives the promise in every exposure
+    bool passes = false;      ///< holds, and every part outlives the promise in every exposure
+    bool as_written = false;  ///< the joint is as its file has it
 
     /// Exposures in which a part does not outlive the promise.
     [[nodiscard]] std::size_t exposures_failed() const;
@@ -45,12 +46,21 @@ struct MethodResult {
     [[nodiscard]] Duration shortest_wall_life() const;
 };
 
+/// One thing changed besides, on the best method: what a designer could do when nothing passes.
+struct Lever {
+    std::string name;
+    bool holds = false, passes = false;
+    Duration first, wall;  ///< shortest life of any part, and of the aluminium
+};
+
 struct IsolationTask {
     const Node& root;
     const Tables& tables;
     std::vector<Row<Exposure>> exposures;  ///< in place of the joint file's, where not empty
     FileReader read_file = {};
 };
+
+inline constexpr std::size_t most_compositions = 20000;
 
 struct IsolationRanking {
     std::string title;
@@ -60,14 +70,15 @@ struct IsolationRanking {
     std::vector<std::size_t> of_each_faying;  ///< the best result of each element for the faying faces, best first
     std::optional<std::size_t> as_written;    ///< the result that the joint file describes, if a composition does
     bool earth_bridges = true;
+    std::vector<Lever> levers;  ///< for the best method, where none passes; the last is all of them together
     std::vector<std::string> warnings;
 
     [[nodiscard]] const MethodResult& best() const { return results.front(); }
 };
 
-/// Ranks every composition: those that pass first, then those that hold; then by exposures failed, by the shortest life, by that of the
-/// aluminium (lives within 5 % are equal), by utilisation, and by how few steps they ask for. Nothing after a mistake in the file. The task
-/// must outlive the ranking.
+/// Ranks every composition: those that pass first, then those that hold and begin with a coat; then by exposures failed,
+/// by the life of the aluminium, which nobody renews, by the shortest life (lives within 1 % are equal), by whether they hold, by
+/// utilisation, and by how few steps they ask for. Nothing after a mistake in the file. The task must outlive the ranking.
 [[nodiscard]] std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagnostics& diagnostics);
 
 /// A paragraph: which method to choose, and why.

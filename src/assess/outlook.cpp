@@ -43,21 +43,42 @@ struct Body {
     const Row<Metal>* metal = nullptr;  ///< of its surface: zinc while the coat lasts
     const Row<Metal>* under = nullptr;  ///< beneath zinc; the same metal where there is none
     Length zinc = mm(0);                ///< thickness of the coat
-    double zinc_factor_low = 1, zinc_factor_high = 1;
-    bool painted = false;
+    double zinc_factor_high = 1;        ///< what the coat may outlast as thick a coat of zinc by
+    Duration paint_low = years(0), paint_high = years(0);
+    bool is_rail = false;
 
     [[nodiscard]] bool is_zinc() const { return zinc > mm(0); }
+    [[nodiscard]] bool is_painted() const { return paint_high > years(0); }
+    [[nodiscard]] Duration paint() const { return 0.5 * (paint_low + paint_high); }
 };
 
-/// Life of paint on the road by the sea: practice.
-Duration paint_life() { return years(10); }
+const Source composed{"parts, contacts and lives of this joint", "",
+                      "composed by this program; shares, ageing and pit factor are judgement", Basis::practice};
 
+/// Zinc eaten while under sea water: 15 to 25 um a year of it.
+Speed sea_zinc() { return um_per_a(20); }
+
+/// What mud left on it does to a metal's own rate: nothing is published for wet dirt on aluminium but that it perforates; judged.
+constexpr double mud_on_aluminium = 3.2, mud_on_zinc = 1.7;
+
+/// Bare share of a painted cathode: scratches, threads, edges.
+constexpr Ageing bare_share{0.03, 0.1, 0.2};
+
+/// Paint and zinc together outlast their sum: half as much again is the least of what is told of it.
+constexpr double paint_with_zinc = 1.5;
+
+template <class Steps>
 struct Composer {
     const Joint& joint;
     const Tables& tables;
-    const Row<IsolationElement>& faying;
     Place& place;
     ExposureOutlook& out;
+    Steps& steps;
+
+    void tell(const char* symbol, const char* words, const auto& value) const { static_cast<void>(steps.stated(symbol, words, value)); }
+    void heading(const std::string& title) const {
+        if constexpr (keeps_steps<Steps>) steps.heading(title, composed);
+    }
 
     [[nodiscard]] const Row<Metal>& metal(std::string_view name) const {
         const auto* row = tables.of<Metal>().find(name);
@@ -71,19 +92,26 @@ struct Composer {
     }
 
     [[nodiscard]] Body body_of(const Ply& ply) const {
-        Body body{ply.role == PlyRole::plate ? ply.name : joint.section->name,
-                  &metal_of(ply.material),
-                  nullptr,
-                  mm(0),
-                  1,
-                  1,
-                  ply.surface.coat == Coat::organic};
+        Body body{.name = ply.role == PlyRole::plate ? ply.name : joint.section->name, .metal = &metal_of(ply.material)};
         body.under = body.metal;
+        body.is_rail = ply.side == Side::rail;
+        if (ply.surface.coat == Coat::organic) {
+            body.paint_low = years(5);
+            body.paint_high = years(15);
+            for (const auto& row : tables.of<IsolationElement>().rows)
+                if (row.plate_surface == ply.surface.name) {
+                    body.paint_low = row.life_low;
+                    body.paint_high = row.life_high;
+                }
+        }
         if (ply.material.family != Family::steel) return body;
         if (ply.surface.coat == Coat::zinc) body.zinc = ply.surface.coating_thickness;
         // What the dipping standard promises for this thickness of steel, where the surface's own figure is for thicker steel.
         if (const auto local = galvanised_on(ply.thickness); ply.galvanised || (body.zinc > mm(0) && local && *local < body.zinc))
             body.zinc = local.value_or(body.zinc);
+        // Zinc is swept before it is painted.
+        if (ply.galvanised && body.zinc > um(20)) body.zinc -= um(10);
+        if (body.is_zinc()) body.zinc = ply.zinc_thickness.value_or(body.zinc);
         if (body.is_zinc()) body.metal = &metal("zinc");
         return body;
     }
@@ -96,7 +124,7 @@ struct Composer {
     }
     [[nodiscard]] Body bolts() const {
         const auto& bolt = joint.bolt;
-        Body body{.name = "bolts", .metal = &metal("carbon steel"), .zinc = bolt.finish.coating_thickness};
+        Body body{.name = "bolts", .metal = &metal("carbon steel"), .zinc = bolt.zinc_thickness.value_or(bolt.finish.coating_thickness)};
         if (bolt.property_class.family != "carbon steel") {
             body.metal = &metal(bolt.property_class.bolt_class.starts_with("A2") ? "stainless A2" : "stainless A4");
             body.zinc = mm(0);
@@ -113,63 +141,108 @@ struct Composer {
         body.under = body.metal;
         if (given.coating) {
             body.zinc = given.coating->local_thickness;
+            body.zinc_factor_high = given.coating->life_factor_high;
             body.metal = &metal("zinc");
         }
         return body;
     }
-
-    /// Mean over the promised life of what an element lets through. A maintained seal is new again at the end of its life.
-    [[nodiscard]] double mean_of(const Ageing& share, Duration life) const {
-        return mean_over(share, life, joint.surroundings.maintained ? min(life, joint.life) : joint.life);
+    /// Of the tube given, or the thinnest that may be chosen.
+    [[nodiscard]] Length tube_wall() const {
+        const auto& given = joint.section->tube;
+        if (given.stock) return given.stock->wall;
+        auto least = mm(20);
+        for (const auto& candidate : given.candidates) least = min(least, candidate.wall);
+        return least;
     }
+
+    /// Over which a share's mean is taken. A maintained seal is new again at the end of its life.
+    [[nodiscard]] Duration span_of(Duration life) const { return joint.surroundings.maintained ? min(life, joint.life) : joint.life; }
+    [[nodiscard]] double mean_of(const Ageing& share, Duration life) const { return mean_over(share, life, span_of(life)); }
     [[nodiscard]] double edges() const {
         const auto& element = joint.surroundings.edges;
         return element ? mean_of(element->electrolyte(), element->life()) : 1.0;
     }
-    /// Path through the bolt's sleeve and through the faces; bridged by the earth of the lamps.
-    [[nodiscard]] double fixing_path() const {
-        const auto& fixing = joint.surroundings.fixing;
-        if (joint.surroundings.earth_bridges || !fixing || !fixing->insulates) return 1.0;
-        return mean_of({fixing->path_new, 0.5 * (fixing->path_new + fixing->path_aged), fixing->path_aged}, fixing->life());
+    /// What faces and edges together let through: the mean of their product.
+    [[nodiscard]] double faces_and_edges(const IsolationElement& faying) const {
+        const auto& element = joint.surroundings.edges;
+        if (!element) return mean_of(faying.electrolyte(), faying.life());
+        const auto span = min(span_of(faying.life()), span_of(element->life()));
+        return mean_of_product(faying.electrolyte(), faying.life(), element->electrolyte(), element->life(),
+                               joint.surroundings.maintained ? span : joint.life);
     }
-    [[nodiscard]] double faying_path() const {
-        const double fixing = fixing_path();
-        if (fixing == 1.0 && (joint.surroundings.earth_bridges || !joint.surroundings.fixing || !joint.surroundings.fixing->insulates))
-            return 1.0;
-        const double faces = mean_of({faying.path_new, 0.5 * (faying.path_new + faying.path_aged), faying.path_aged}, faying.life());
-        return max(fixing, faces);
+    /// Nothing but the sleeve joins bolt and rail.
+    [[nodiscard]] bool is_sleeved() const {
+        const auto& fixing = joint.surroundings.fixing;
+        return !joint.surroundings.earth_bridges && fixing && fixing->insulates;
+    }
+    [[nodiscard]] double path_of(const IsolationElement& e) const {
+        return mean_of({e.path_new, 0.5 * (e.path_new + e.path_aged), e.path_aged}, e.life());
+    }
+    [[nodiscard]] double fixing_path() const { return is_sleeved() ? path_of(*joint.surroundings.fixing) : 1.0; }
+    [[nodiscard]] double faying_path(const IsolationElement& faying) const {
+        return is_sleeved() ? min(path_of(faying) + fixing_path(), 1.0) : 1.0;
     }
 
     [[nodiscard]] RateBand own_rate(const Metal& m) const { return m.atmosphere ? out.atmosphere.of(*m.atmosphere).rate : RateBand{}; }
 
+    /// A pair at wide faces that meet in a line, or where the second is a bolt's end in a wide face of the first. Where the end pays, the
+    /// face within the film's reach draws on it; where the face pays, end and ring count as equal: sides and thread make up for the wider
+    /// ring.
+    [[nodiscard]] std::shared_ptr<const PairAttack> pair(const Row<Metal>& a, const Row<Metal>& b, std::optional<Length> end_radius) const {
+        auto even = place.pair(a, b, 1.0);
+        if (even->anode == nullptr || even->first_pays || !end_radius) return even;
+        const auto r = *end_radius, x = even->reach;
+        // The sides of head or nut make the end's rim half as large again as its plan.
+        const double ring = (squared(r + x) - squared(r)) / (1.5 * (squared(r) - squared(max(r - x, mm(0)))));
+        return place.pair(a, b, 1.0 / ring);
+    }
+
     /// What isolation leaves of a couple.
-    [[nodiscard]] static RateBand isolated(const PairAttack& pair, double path, double electrolyte) {
-        const double left = path * electrolyte;
-        // Isolation itself is uncertain by a factor of 1.6 when new, 2.7 when aged: the worse is taken where there is any.
-        const double doubt = left < 1.0 ? std::exp(0.5) : 1.0;
-        return {pair.added.low * (left / doubt) + pair.immersed * path, pair.added.rate * left + pair.immersed * path,
-                pair.added.high * min(left * doubt, 1.0) + pair.immersed * path};
+    [[nodiscard]] RateBand isolated(const PairAttack& attack, const ContactOutlook& c, const Body& a, const Body& b) const {
+        if (attack.anode == nullptr || attack.no_rate) return {};
+        const auto& cathode = attack.first_pays ? b : a;
+        // Paint between the faces is in the electrolyte's share already.
+        const bool counted = c.painted_between;
+        const double bare = cathode.is_painted() && !counted ? mean_of(bare_share, cathode.paint()) : 1.0;
+        const double left = c.path * c.electrolyte * bare;
+        // Isolation is uncertain by a factor of about 1.6 either way when new, 2.7 when aged.
+        const double doubt = left == 1.0 ? 1.0 : std::exp(joint.surroundings.maintained ? 0.5 : 1.0);
+        const auto sea = attack.immersed * c.path;
+        if constexpr (keeps_steps<Steps>) {
+            steps.heading(Couple::formula.title, Couple::formula.source);
+            static_cast<void>(Couple::compute(attack.inputs, steps));
+            heading(fmt::format("{} pays beside {}: {}", attack.anode->name, attack.cathode->name, c.place));
+            tell("P", "metallic path, mean over the promised life (1: a bare bolt or the lamps' earth bridges)", c.path);
+            tell("W", "electrolyte at the contact, mean over the promised life", c.electrolyte);
+            if (bare < 1.0) tell("b", "bare share of the painted cathode, mean over the promised life", bare);
+            tell("G_left", "what isolation leaves of the couple, hours under sea water in it", attack.added.rate * left + sea);
+        }
+        return {attack.added.low * (left / doubt) + sea, attack.added.rate * left + sea, attack.added.high * min(left * doubt, 1.0) + sea};
     }
 
     /// Adds a contact and what it does to both its parts.
-    void contact(const Body& a, const Body& b, const std::string& where, bool hidden, double path, double electrolyte, double ratio,
-                 Length wall_a, Length wall_b) {
+    void contact(const Body& a, const Body& b, const char* where, bool hidden, double path, double electrolyte,
+                 std::optional<Length> end_radius, Length wall_a, Length wall_b, bool painted_between = false) {
         ContactOutlook c;
+        c.painted_between = painted_between;
         c.first = a.name;
         c.second = b.name;
         c.place = where;
         c.hidden = hidden;
         c.path = path;
         c.electrolyte = electrolyte;
-        c.now = place.pair(*a.metal, *b.metal, ratio);
-        c.later = place.pair(*a.under, *b.under, ratio);
-        const auto now = isolated(*c.now, path, electrolyte), later = isolated(*c.later, path, electrolyte);
+        c.now = pair(*a.metal, *b.metal, end_radius);
+        c.later = pair(*a.under, *b.under, end_radius);
+        const auto now = isolated(*c.now, c, a, b);
+        const auto later = a.is_zinc() || b.is_zinc() ? isolated(*c.later, c, a, b) : now;
+        c.left = now;
         c.added = now.rate;
         c.added_later = later.rate;
-        c.severity = severity_of_rate(c.added);
-        if (c.added > um_per_a(0.2) && (hidden || c.now->area_ratio > 2.0)) c.severity = worsened(c.severity);
-        const auto paid = [](const PairAttack& pair, bool first, const RateBand& rate) {
-            return pair.anode != nullptr && pair.first_pays == first ? rate : RateBand{};
+        if (c.now->anode != nullptr && !c.now->no_rate)
+            c.severity = severity_of(c.added, joint.life, stake_of_couple(c.now->anode->atmosphere == AtmosphereMetal::zinc),
+                                     hidden || c.now->area_ratio > 2.0);
+        const auto paid = [](const PairAttack& attack, bool first, const RateBand& rate) {
+            return attack.anode != nullptr && attack.first_pays == first ? rate : RateBand{};
         };
         used_up(a, b, c, paid(*c.now, true, now), paid(*c.later, true, later), wall_a);
         used_up(b, a, c, paid(*c.now, false, now), paid(*c.later, false, later), wall_b);
@@ -182,46 +255,74 @@ struct Composer {
 
     /// What a contact uses up of one of its parts: its zinc, or its wall by pits.
     void used_up(const Body& body, const Body& partner, const ContactOutlook& c, const RateBand& now, const RateBand& later, Length wall) {
-        if (body.is_zinc()) {
-            MemberOutlook m;
-            m.name = body.name;
-            m.stake = fmt::format("zinc of {}{}", print(Value(body.zinc)), body.painted ? " under paint" : "");
-            m.thickness = body.zinc;
-            m.own = own_rate(*body.metal);
-            m.own.low += sea_rate();
-            m.own.rate += sea_rate();
-            m.own.high += sea_rate();
-            m.added = now;
-            m.total = sum(m.own, m.added);
-            const auto paint = body.painted ? paint_life() : years(0);
-            // Paint and zinc together outlast their sum: half as much again is the least of what is told of it.
-            const double together = body.painted ? 1.5 : 1.0;
-            m.life_low = together * (paint + body.zinc * body.zinc_factor_low / m.total.high);
-            m.life = together * (paint + body.zinc * std::sqrt(body.zinc_factor_low * body.zinc_factor_high) / m.total.rate);
-            m.life_high = together * (paint + body.zinc * body.zinc_factor_high / max(m.total.low, um_per_a(1e-3)));
-            m.by_upper = time_to_lose(body.zinc, AtmosphereMetal::zinc, m.total.rate, LossExponent::upper);
-            m.by_mean = time_to_lose(body.zinc, AtmosphereMetal::zinc, m.total.rate, LossExponent::mean);
-            keep(std::move(m));
-            return;
-        }
-        if (body.metal->atmosphere == AtmosphereMetal::aluminium) {
-            pitted(body, partner, c, now, later, wall);
-            return;
-        }
+        if (body.is_zinc()) return zinc_used_up(body, c, now);
+        if (body.metal->atmosphere == AtmosphereMetal::aluminium) return pitted(body, partner, c, now, later, wall);
         MemberOutlook m;
         m.name = body.name;
         m.own = own_rate(*body.metal);
         m.added = now;
         m.total = sum(m.own, m.added);
         if (body.metal->atmosphere == AtmosphereMetal::carbon_steel) {
-            m.stake = body.painted ? "paint on bare steel" : "bare steel, first rust";
-            m.life_low = body.painted ? years(5) : years(0);
-            m.life = body.painted ? paint_life() : years(0);
-            m.life_high = body.painted ? years(15) : years(0);
+            m.stake = body.is_painted() ? "paint on bare steel" : "bare steel, first rust";
+            m.life_low = body.paint_low;
+            m.life = body.paint();
+            m.life_high = body.paint_high;
         } else {
-            m.stake = "stainless, stains at most";
+            m.stake = "stains; pits in crevices";
             m.lasts = true;
             m.life_low = m.life = m.life_high = years(1000);
+        }
+        keep(std::move(m));
+    }
+
+    /// Zinc's own rate at a contact: crevice, mud and hours under sea water in it.
+    [[nodiscard]] RateBand zinc_rate(const Body& body, const ContactOutlook& c) const {
+        const double tight = c.hidden ? 1.0 + (out.electrolyte->zinc_crevice - 1.0) * c.electrolyte : 1.0;
+        const double muddy = out.atmosphere.muddy ? mud_on_zinc : 1.0;
+        const auto sea = sea_zinc() * out.atmosphere.immersed;
+        return sum(own_rate(*body.metal), {sea, sea, sea}, max(tight, muddy));
+    }
+
+    /// Years until zinc, and paint over it, are used up at a rate: by the estimate, the low and the high ends.
+    [[nodiscard]] static std::array<Duration, 3> zinc_lives(const Body& body, const RateBand& total) {
+        const double together = body.is_painted() ? paint_with_zinc : 1.0;
+        return {body.paint_low + body.zinc / total.high,
+                together * (body.paint() + std::sqrt(body.zinc_factor_high) * body.zinc / total.rate),
+                together * (body.paint_high + body.zinc_factor_high * body.zinc / max(total.low, um_per_a(1e-3)))};
+    }
+
+    void zinc_used_up(const Body& body, const ContactOutlook& c, const RateBand& now) {
+        MemberOutlook m;
+        m.name = body.name;
+        m.stake = fmt::format("zinc of {}", print(Value(body.zinc)));
+        if (body.is_painted()) m.stake += fmt::format(" under paint of {}", print(Value(body.paint()), 2));
+        m.thickness = body.zinc;
+        m.own = zinc_rate(body, c);
+        m.added = now;
+        m.total = sum(m.own, m.added);
+        heading(fmt::format("{} at the {}: {}", body.name, c.place, m.stake));
+        const auto d = body.zinc;
+        const auto r_0 = m.own.rate, G_left = m.added.rate;
+        tell("d", "zinc at stake: least local thickness, or as given", d);
+        tell("r_0", "its own rate; crevice (1 + (zinc-crevice - 1) W), mud and hours under sea water in it", r_0);
+        tell("G_left", "what the couple adds", G_left);
+        FAYWRIGHT_STEP(r, r_0 + G_left);
+        const auto lives = zinc_lives(body, m.total);
+        FAYWRIGHT_STATED(t_p, "mean life of paint over it", body.paint());
+        FAYWRIGHT_STATED(k_p, "paint and zinc together outlast their sum by this; 1 without paint",
+                         body.is_painted() ? paint_with_zinc : 1.0);
+        FAYWRIGHT_STATED(k_z, "life against that of as thick a coat of zinc: geometric mean of its band", std::sqrt(body.zinc_factor_high));
+        FAYWRIGHT_STEP(t, k_p * (t_p + k_z * d / r));
+        m.life_low = lives[0];
+        m.life = t;
+        m.life_high = lives[2];
+        tell("t_low", "at the high end of the rate and the low end of the paint's life, nothing for their company", m.life_low);
+        tell("t_high", "at the low end of the rate and the high ends of the rest", m.life_high);
+        if (!body.is_painted()) {
+            m.by_upper = time_to_lose(d, AtmosphereMetal::zinc, r, LossExponent::upper);
+            m.by_mean = time_to_lose(d, AtmosphereMetal::zinc, r, LossExponent::mean);
+            tell("t_B2", "by the power law of ISO 9224 for rain-washed zinc, upper exponent", *m.by_upper);
+            tell("t_B1", "the same, mean exponent", *m.by_mean);
         }
         keep(std::move(m));
     }
@@ -230,113 +331,142 @@ struct Composer {
     void pitted(const Body& body, const Body& partner, const ContactOutlook& c, const RateBand& now, const RateBand& later, Length wall) {
         MemberOutlook m;
         m.name = fmt::format("{} at {}", body.name, partner.name);
-        m.is_wall = true;
+        m.is_wall = body.name != "tube";
         m.thickness = PitDepth::stood(wall);
-        m.stake = fmt::format("pits to {}", print(Value(m.thickness), 3));
+        m.stake = fmt::format("pits of {}", print(Value(m.thickness), 3));
+        // Every contact is a crevice; mud makes one of any face.
+        const double c_0 = out.atmosphere.muddy ? max(out.electrolyte->crevice, mud_on_aluminium) : out.electrolyte->crevice;
+        const double crevice = out.atmosphere.muddy ? c_0 : 1.0 + (c_0 - 1.0) * c.electrolyte;
         const auto alone = own_rate(*body.metal);
-        const double crevice = c.hidden ? 1.0 + (out.electrolyte->crevice - 1.0) * c.electrolyte : 1.0;
-        m.own = sum(alone, {}, crevice);
+        // The crevice's own doubt counts as far as it is in the rate.
+        const double doubt = std::exp(std::log(out.electrolyte->crevice_band) * (1.0 - 1.0 / crevice));
+        m.own = {alone.low * (crevice / doubt), alone.rate * crevice, alone.high * (crevice * doubt)};
         m.added = now;
         m.total = sum(m.own, m.added);
-        auto after = sum(m.own, later);
-        // The partner's zinc lasts as long as this contact lets it.
-        auto zinc_gone = years(1e6);
+        const auto after = sum(m.own, later);
+        // The partner's zinc lasts as long as this contact lets it: low, estimate, high.
+        std::array<Duration, 3> zinc_gone{years(1e6), years(1e6), years(1e6)};
         if (partner.is_zinc()) {
-            const auto paid = c.now->anode == nullptr || c.now->anode == partner.metal ? c.added : um_per_a(0);
-            zinc_gone = partner.zinc / (own_rate(*partner.metal).rate + sea_rate() + paid);
+            const auto paid = c.now->anode == partner.metal ? c.left : RateBand{};
+            zinc_gone = zinc_lives(partner, sum(zinc_rate(partner, c), paid));
         }
-        const auto life = [&](Speed first, Speed then, double depth) {
-            const auto mean = m.thickness / depth;
-            const auto by_then = first * zinc_gone;
-            return by_then >= mean ? mean / first : zinc_gone + (mean - by_then) / max(then, um_per_a(1e-6));
+        const auto life = [&](Speed first, Speed then, Duration gone, double pits) {
+            const auto mean = m.thickness / pits, by_then = first * gone;
+            return by_then >= mean ? mean / first : gone + (mean - by_then) / max(then, um_per_a(1e-6));
         };
         // Rate and pit factor vary apart from each other: their scatters add in quadrature.
         const double pits = std::log(PitDepth::high / PitDepth::middle);
-        const auto factor = [&](Speed far, Speed middle) {
-            const double rates = middle > um_per_a(0) && far > um_per_a(0) ? std::log(static_cast<double>(far / middle)) : 0.0;
+        const auto far = [&](Speed end, Speed middle) {
+            const double rates = middle > um_per_a(0) && end > um_per_a(0) ? std::abs(std::log(static_cast<double>(end / middle))) : 0.0;
             return std::exp(std::hypot(rates, pits));
         };
-        const double worse = factor(m.total.high, m.total.rate), better = factor(m.total.rate, max(m.total.low, um_per_a(1e-6)));
-        m.life = life(m.total.rate, after.rate, PitDepth::middle);
-        m.life_low = life(m.total.rate * worse, after.rate * worse, PitDepth::middle);
-        m.life_high = life(m.total.rate / better, after.rate / better, PitDepth::middle);
+        m.life = life(m.total.rate, after.rate, zinc_gone[1], PitDepth::middle);
+        m.life_low =
+            life(m.total.rate * far(m.total.high, m.total.rate), after.rate * far(after.high, after.rate), zinc_gone[0], PitDepth::middle);
+        m.life_high =
+            life(m.total.rate / far(m.total.low, m.total.rate), after.rate / far(after.low, after.rate), zinc_gone[2], PitDepth::middle);
+        heading(fmt::format("{}: {}", m.name, m.stake));
+        tell("h", "depth of pits that is stood: a quarter of the wall, at most 0.5 mm", m.thickness);
+        tell("k", "pits are this many times as deep as the mean loss: geometric mean of 3 and 10", PitDepth::middle);
+        tell("c", "crevice: 1 + (c_0 - 1) W; under mud the whole c_0, at least 3.2", crevice);
+        tell("r_1", "own rate times c, and what the couple adds while the partner's zinc lasts", m.total.rate);
+        if (partner.is_zinc()) {
+            tell("t_1", "the partner's zinc lasts at this contact", zinc_gone[1]);
+            tell("r_2", "own rate times c, and what the couple adds beside what lies under the zinc", after.rate);
+        }
+        tell("t", "h/(k r_1), or where that is later than t_1: t_1 + (h/k - r_1 t_1)/r_2", m.life);
+        tell("t_low", "the same with zinc, rates and pits at the bad end of their scatter", m.life_low);
+        tell("t_high", "and at the good end", m.life_high);
         keep(std::move(m));
     }
-
-    /// Zinc eaten by the hours under sea water, as a year's mean: 15 to 25 um/a of them (published).
-    [[nodiscard]] Speed sea_rate() const { return um_per_a(20) * out.atmosphere.immersed; }
 
     /// Of a part that several contacts use up, the worst stays.
     void keep(MemberOutlook m) {
         m.passes = m.life >= joint.life;
-        m.severity = max(severity_of_rate(m.added.rate),
-                         m.lasts ? Severity::still : severity_of_share(m.life > years(0) ? static_cast<double>(joint.life / m.life) : 1e6));
+        m.severity =
+            std::max(severity_of_rate(m.added.rate),
+                     m.lasts ? Severity::still : severity_of_share(m.life > years(0) ? static_cast<double>(joint.life / m.life) : 1e6));
         const auto same = std::find_if(out.members.begin(), out.members.end(), [&](const auto& each) { return each.name == m.name; });
         if (same == out.members.end())
             out.members.push_back(std::move(m));
-        else if (m.life < same->life)
-            *same = std::move(m);
+        else {
+            // The worse stays, and the worst of both low ends.
+            const auto low = min(m.life_low, same->life_low);
+            if (m.life < same->life) *same = std::move(m);
+            same->life_low = low;
+        }
     }
 
-    /// Wetted area of what surrounds a bolt's end within the film's reach, over that of the end itself.
-    [[nodiscard]] double ring_over_end(bool at_head, Length reach) const {
+    [[nodiscard]] Length end_radius(bool at_head) const {
         const auto& washer = joint.bolt.washer(at_head);
-        const auto r = (washer ? washer->outside_diameter : joint.bolt.bearing_diameter(at_head)) / 2.0;
-        // The sides of head or nut make the end half as large again as its plan.
-        const auto end = 1.5 * (squared(r) - squared(max(r - reach, mm(0))));
-        return (squared(r + reach) - squared(r)) / end;
+        return (washer ? washer->outside_diameter : joint.bolt.bearing_diameter(at_head)) / 2.0;
     }
 
     void contacts() {
         const auto fasteners = bolts();
         const double sealed = edges();
-        const double faces = mean_of(faying.electrolyte(), faying.life()) * sealed;
-        const auto reach = catchment(out.electrolyte->conductivity, out.electrolyte->film, drive(),
-                                     limiting_current(out.electrolyte->film, oxygen_in_seawater()));
         for (const auto& plane : joint.planes) {
             const auto& head = joint.plies[static_cast<std::size_t>(plane.head_ply)];
             const auto& nut = joint.plies[static_cast<std::size_t>(plane.nut_ply)];
-            contact(body_of(head), body_of(nut), "faying edge", true, faying_path(), faces, 1.0, head.thickness, nut.thickness);
+            const auto& faying = faying_element_of(joint, plane, tables);
+            contact(body_of(head), body_of(nut), "faying edge", true, faying_path(faying), faces_and_edges(faying), std::nullopt,
+                    head.thickness, nut.thickness, faying.plate_surface && faying.electrolyte_new < 1.0);
         }
         for (const bool at_head : {true, false}) {
             const auto& ply = at_head ? joint.plies.front() : joint.plies.back();
             contact(body_of(ply), fasteners, at_head ? "bolt head" : "nut", false, ply.side == Side::rail ? fixing_path() : 1.0, sealed,
-                    1.0 / ring_over_end(at_head, reach), ply.thickness, mm(0));
+                    end_radius(at_head), ply.thickness, mm(0));
         }
         const auto inside = tube();
         if (!inside) return;
         const double cavity = joint.surroundings.cavity_waxed ? mean_of({0.1, 0.3, 0.6}, years(5)) : 1.0;
         const auto* wall = joint.near_wall();
-        contact(body_of(*wall), *inside, "inside the rail", true, 1.0, cavity, 1.0, wall->thickness,
-                joint.section->tube.stock ? joint.section->tube.stock->wall : mm(2));
+        contact(body_of(*wall), *inside, "inside the rail", true, 1.0, cavity, std::nullopt, wall->thickness, tube_wall());
         // The bore is closed by what is clamped on both its ends: some water stays.
-        contact(*inside, fasteners, "bore of the tube", true, fixing_path(), 0.3 * sealed, 1.0,
-                joint.section->tube.stock ? joint.section->tube.stock->wall : mm(2), mm(0));
+        contact(*inside, fasteners, "bore of the tube", true, fixing_path(), 0.3 * sealed, std::nullopt, tube_wall(), mm(0));
     }
 
     void caution_lines() {
         auto& lines = out.cautions;
         const auto category = out.atmosphere.joint;
         if (out.atmosphere.outside_range != nullptr) lines.emplace_back(out.atmosphere.outside_range);
+        std::string short_lived;
         for (const auto& m : out.members)
-            if (m.passes && m.life_low < joint.life)
-                lines.push_back(fmt::format("{}: the low end of its life, {}, is short of the promised {}", m.name,
-                                            print(Value(m.life_low), 2), print(Value(joint.life))));
-        const auto& family = joint.bolt.property_class.bolt_class;
+            if (m.passes && m.life_low < joint.life) short_lived += (short_lived.empty() ? "" : ", ") + m.name;
+        if (!short_lived.empty())
+            lines.push_back(fmt::format("the estimate outlives the promise, but the low end of its band does not: {}", short_lived));
         if (joint.bolt.property_class.family != "carbon steel" && category >= Corrosivity::c4)
-            lines.push_back(family.starts_with("A2") ? "A2 stains and pits in crevices near salt: A4 is the least there"
-                                                     : "A4 still stains by the surf and in crevices; rinse it");
+            lines.emplace_back(joint.bolt.property_class.bolt_class.starts_with("A2")
+                                   ? "A2 stains and pits in crevices near salt: A4 is the least there"
+                                   : "A4 still stains by the surf and pits in crevices; rinse it");
         if (joint.section && joint.section->tube.arrangement != TubeArrangement::none &&
             joint.section->tube.material.family == Family::stainless)
             lines.emplace_back("a stainless tube is a large noble area in a wet cavity nobody sees: wax the cavity or isolate its ends");
-        if (faying.insulates && joint.surroundings.earth_bridges)
+        const bool insulates = std::any_of(joint.planes.begin(), joint.planes.end(),
+                                           [&](const auto& plane) { return faying_element_of(joint, plane, tables).insulates; });
+        if (insulates && joint.surroundings.earth_bridges)
             lines.emplace_back("the lamps' earth joins both sides: the layer keeps water out, it does not isolate");
-        if (faying.insulates && !joint.surroundings.earth_bridges && fixing_path() == 1.0)
+        if (insulates && !joint.surroundings.earth_bridges && !is_sleeved())
             lines.emplace_back("the bolt bridges the layer: without sleeve and shoulder washer it does not isolate");
         if (category >= Corrosivity::c4) lines.emplace_back("crevices and mud on aluminium have no published rate: theirs is judged");
         if (out.atmosphere.immersed > 0.0) lines.emplace_back("what the sea leaves behind does more than the hours in it: rinse");
     }
 };
+
+template <class Steps>
+void compose(const Joint& joint, Place& place, const Tables& tables, ExposureOutlook& out, Steps& steps) {
+    out.exposure = place.exposure;
+    out.atmosphere = place.atmosphere;
+    out.electrolyte = place.electrolyte;
+    out.wet_share = place.wet_share;
+    Composer<Steps> composer{joint, tables, place, out, steps};
+    composer.contacts();
+    for (std::size_t i = 0; i < out.members.size(); ++i) {
+        if (out.members[i].life < out.members[out.first].life) out.first = i;
+        out.passes = out.passes && out.members[i].passes;
+    }
+    composer.caution_lines();
+}
 
 }  // namespace
 
@@ -368,6 +498,7 @@ PairAttack Place::worked_out(const Row<Metal>& first, const Row<Metal>& second, 
     out.area_ratio = out.first_pays ? ratio : 1.0 / ratio;
     const auto& anode = *out.anode;
     const auto limit = limiting_current(electrolyte->film, oxygen_in_seawater());
+    out.limit = limit;
     out.reach = catchment(electrolyte->conductivity, electrolyte->film, drive(), limit);
     const auto kinetics = [&](CurrentDensity i_L, Concentration chloride) -> std::optional<MixedState> {
         const auto pays = electrode(anode, 100.0, chloride), takes = electrode(*out.cathode, 100.0 * min(out.area_ratio, 10.0), chloride);
@@ -394,8 +525,9 @@ PairAttack Place::worked_out(const Row<Metal>& first, const Row<Metal>& second, 
     const double longer = electrolyte->wet_share > 0.0 ? wet_share / electrolyte->wet_share : 1.0;
     out.inputs = {.own_rate = out.own_rate,
                   .own_scatter = own.scatter,
-                  .multiplier = electrolyte->multiplier * longer * (beside_aluminium ? zinc_beside_aluminium : 1.0),
+                  .multiplier = electrolyte->multiplier * longer,
                   .multiplier_band = electrolyte->multiplier_band,
+                  .pair_fit = beside_aluminium ? zinc_beside_aluminium : 1.0,
                   .cathode_strength = out.cathode->cathode_strength,
                   .area_ratio = out.area_ratio,
                   .kinetic_bound = out.bound};
@@ -403,14 +535,13 @@ PairAttack Place::worked_out(const Row<Metal>& first, const Row<Metal>& second, 
     return out;
 }
 
-const Row<IsolationElement>& faying_element_of(const Joint& joint, const Tables& tables) {
+const Row<IsolationElement>& faying_element_of(const Joint& joint, const FayingPlane& plane, const Tables& tables) {
     const auto& rows = tables.of<IsolationElement>().rows;
     const auto named = [&](const auto& fits) -> const Row<IsolationElement>* {
         const auto found =
             std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.place == IsolationPlace::faying && fits(row); });
         return found == rows.end() ? nullptr : &*found;
     };
-    const auto& plane = joint.planes.front();
     if (plane.layer) {
         const auto& layer = joint.layers[static_cast<std::size_t>(*plane.layer)].material.name;
         if (const auto* row = named([&](const auto& e) { return e.layer == layer; }); row != nullptr) return *row;
@@ -433,23 +564,34 @@ const Row<IsolationElement>& faying_element_of(const Joint& joint, const Tables&
         if (const auto* row = named([&](const auto& e) { return !e.layer && !e.rail_surface && coat(e.plate_surface) == wanted; });
             row != nullptr)
             return *row;
-    return rows.front();
+    return *named([](const auto&) { return true; });
 }
 
 ExposureOutlook outlook_in(const Joint& joint, Place& place, const Tables& tables) {
     ExposureOutlook out;
-    out.exposure = place.exposure;
-    out.atmosphere = place.atmosphere;
-    out.electrolyte = place.electrolyte;
-    out.wet_share = place.wet_share;
-    Composer composer{joint, tables, faying_element_of(joint, tables), place, out};
-    composer.contacts();
-    for (std::size_t i = 0; i < out.members.size(); ++i) {
-        if (out.members[i].life < out.members[out.first].life) out.first = i;
-        out.passes = out.passes && out.members[i].passes;
-    }
-    composer.caution_lines();
+    const NoSteps steps;
+    compose(joint, place, tables, out, steps);
     return out;
+}
+
+Recorder derive_outlook(const Joint& joint, const Row<Exposure>& exposure, const Tables& tables) {
+    Recorder steps;
+    Place place(exposure, tables);
+    static_cast<void>(atmosphere_at(exposure, steps));
+    const auto& e = *place.electrolyte;
+    steps.heading("Electrolyte of the joint's category", e.source.view());
+    const auto tell = [&steps](const char* symbol, const char* words, const auto& value) {
+        static_cast<void>(steps.stated(symbol, words, value));
+    };
+    tell("k", "conductivity", e.conductivity);
+    tell("d", "film", e.film);
+    tell("c_Cl", "chloride in it", e.chloride);
+    tell("f_w", "share of the year that it is wet", place.wet_share);
+    tell("m", "multiplier of a couple", e.multiplier);
+    tell("c_0", "factor of an unsealed crevice in aluminium", e.crevice);
+    ExposureOutlook out;
+    compose(joint, place, tables, out, steps);
+    return steps;
 }
 
 CorrosionOutlook corrosion_outlook(const Joint& joint, const Tables& tables) {

@@ -23,6 +23,7 @@ struct PairAttack {
     const Row<Metal>* cathode = nullptr;
     bool first_pays = false;
     double area_ratio = 1.0;             ///< cathode over anode, within the film's reach
+    CurrentDensity limit;                ///< of oxygen through the film
     Length reach;                        ///< of the couple along the film
     std::optional<MixedState> kinetics;  ///< anode first, cathode second; nothing where no curves are known
     std::optional<Speed> bound;          ///< mean rate of a year that the curves allow
@@ -58,8 +59,10 @@ struct ContactOutlook {
     std::string first, second;  ///< the parts in contact
     std::string place;          ///< "faying edge", "head and nut", "inside the rail", "bore of the tube"
     bool hidden = false;
+    bool painted_between = false;                  ///< the paint is in the electrolyte's share
     double path = 1, electrolyte = 1;              ///< means over the promised life
     std::shared_ptr<const PairAttack> now, later;  ///< while zinc lasts on both, and when it is gone
+    RateBand left;                                 ///< what isolation leaves of the couple while zinc lasts
     Speed added, added_later;                      ///< to the anode, isolation in it
     Severity severity = Severity::still;
 };
@@ -98,11 +101,14 @@ struct CorrosionOutlook {
     bool passes = true;  ///< every member outlives the promise in every exposure, by its central rate
 };
 
-/// The element of the isolation table that stands between the faying faces of a joint: by its layer, else by its surfaces.
-[[nodiscard]] const Row<IsolationElement>& faying_element_of(const Joint& joint, const Tables& tables);
+/// The element of the isolation table that stands in a faying plane: by its layer, else by its surfaces.
+[[nodiscard]] const Row<IsolationElement>& faying_element_of(const Joint& joint, const FayingPlane& plane, const Tables& tables);
 
 /// The outlook of a joint in one exposure.
 [[nodiscard]] ExposureOutlook outlook_in(const Joint& joint, Place& place, const Tables& tables);
+
+/// The same line by line: site, electrolyte, every contact, every part.
+[[nodiscard]] Recorder derive_outlook(const Joint& joint, const Row<Exposure>& exposure, const Tables& tables);
 
 /// The outlook in every exposure that the joint names. Joint and tables must outlive it.
 [[nodiscard]] CorrosionOutlook corrosion_outlook(const Joint& joint, const Tables& tables);

@@ -24,11 +24,12 @@ inline constexpr double zinc_beside_aluminium = 1.0 / 3.0;
 
 /// Galvanic couple in the open: what contact with a nobler metal adds to the anode's own rate of attack.
 ///
-/// G = r_0 m s min(A_c/A_a, 10). r_0 is the anode's own first-year rate at the site; m the multiplier of the electrolyte's class;
-/// s the strength of the partner as a cathode, 1 for rusty steel. Where electrode kinetics allow no more than r_b (a year's mean),
-/// they have the last word downwards; upwards they have not, because most of the loss seen outdoors beside a nobler metal is local
-/// attack and not the couple's current. m and s are judgement: one field ceiling of about 20 times the uncoupled rate is all that
-/// anchors them. The band combines the scatter of r_0 with that of m (factor b_m), of s (0.4) and of the areas (0.2) in quadrature.
+/// G = r_0 m f s min(A_c/A_a, 10). r_0 is the anode's own first-year rate at the site; m the multiplier of the electrolyte's class;
+/// f a fit to experience with the pair, 1 but for zinc beside aluminium; s the strength of the partner as a cathode, 1 for rusty steel.
+/// Where electrode kinetics allow no more than r_b (a year's mean), they have the last word downwards; upwards they have not, because most
+/// of the loss seen outdoors beside a nobler metal is local attack and not the couple's current. m and s are judgement: one field ceiling
+/// of about 20 times the uncoupled rate is all that anchors them. The band combines the scatter of r_0 with that of m (factor b_m), of s
+/// (0.4) and of the areas (0.2) in quadrature.
 struct Couple {
     static constexpr Formula formula{.name = "couple",
                                      .title = "Rate that a galvanic couple adds to its anode",
@@ -41,6 +42,7 @@ struct Couple {
         double own_scatter = 0.4;
         double multiplier;
         double multiplier_band = 3.0;
+        double pair_fit = 1.0;
         double cathode_strength = 1.0;
         double area_ratio = 1.0;
         std::optional<Speed> kinetic_bound;
@@ -53,6 +55,8 @@ struct Couple {
             field(Name{"multiplier", "m", "multiplier of the electrolyte's class"}, self.multiplier, Range{0.0, 50.0});
             field(Name{"multiplier-band", "b_m", "factor either way within which the multiplier lies, one standard deviation"},
                   self.multiplier_band, Range{1.0, 20.0}, defaulted);
+            field(Name{"pair-fit", "f", "fit of the multiplier to experience with the pair: a third for zinc beside aluminium"},
+                  self.pair_fit, Range{0.01, 1.0}, defaulted);
             field(Name{"cathode-strength", "s", "strength of the partner as a cathode, 1 for rusty steel"}, self.cathode_strength,
                   Range{0.0, 2.0}, defaulted);
             field(Name{"area-ratio", "R", "wetted area of the cathode within reach over that of the anode"}, self.area_ratio,
@@ -80,9 +84,9 @@ struct Couple {
     template <class Steps = NoSteps>
     static Answer compute(const Inputs& in, Steps&& steps = Steps{}) {
         steps.given(in);
-        const auto& [r_0, s_0, m, b_m, s, R, r_b] = in;
+        const auto& [r_0, s_0, m, b_m, f, s, R, r_b] = in;
         FAYWRIGHT_STEP(R_e, min(R, 10.0));
-        FAYWRIGHT_STEP(G_f, r_0 * (m * s * R_e));
+        FAYWRIGHT_STEP(G_f, r_0 * (m * f * s * R_e));
         const bool bounded = r_b && *r_b < G_f;
         FAYWRIGHT_STATED(G, bounded ? "the kinetic bound, which is less" : "the field estimate", bounded ? *r_b : G_f);
         FAYWRIGHT_STEP(s_G, sqrt(squared(s_0) + squared(log(b_m)) + squared(0.4) + squared(0.2)));

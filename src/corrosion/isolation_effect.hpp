@@ -3,6 +3,9 @@
 
 #include "corrosion/couple.hpp"
 
+#include <algorithm>
+#include <array>
+
 namespace faywright {
 
 /// A share that ages: when new, at half its life, and when neglected beyond its life.
@@ -20,6 +23,27 @@ struct Ageing {
     };
     const double t = span / life;
     return t > 0.0 ? area(t) / t : share.fresh;
+}
+
+/// The share at a time after assembly.
+[[nodiscard]] inline double share_at(const Ageing& share, Duration life, Duration time) {
+    const double t = static_cast<double>(time / life);
+    return t >= 1.0   ? share.neglected
+           : t >= 0.5 ? share.middle + (2.0 * t - 1.0) * (share.neglected - share.middle)
+                      : share.fresh + 2.0 * t * (share.middle - share.fresh);
+}
+
+/// Mean over `span` of the product of two shares. Between the bends of both it is a parabola, for which Simpson's rule is exact.
+[[nodiscard]] inline double mean_of_product(const Ageing& a, Duration life_a, const Ageing& b, Duration life_b, Duration span) {
+    std::array<Duration, 6> bends{years(0), 0.5 * life_a, life_a, 0.5 * life_b, life_b, span};
+    std::sort(bends.begin(), bends.end());
+    const auto at = [&](Duration t) { return share_at(a, life_a, t) * share_at(b, life_b, t); };
+    double area = 0.0;
+    for (std::size_t i = 0; i + 1 < bends.size() && bends[i] < span; ++i) {
+        const auto from = bends[i], to = min(bends[i + 1], span);
+        area += static_cast<double>((to - from) / span) * (at(from) + 4.0 * at(0.5 * (from + to)) + at(to)) / 6.0;
+    }
+    return area;
 }
 
 /// What isolation does to a couple: it breaks the metallic path, keeps the electrolyte out, or both, and ages.

@@ -43,6 +43,13 @@ struct Words<Severity> {
     return static_cast<Severity>(min(static_cast<int>(severity) + steps, static_cast<int>(Severity::ruinous)));
 }
 
+/// The worse of the rate's step and of what the span eats of the stake; one step worse where nobody can see it or the anode is the smaller
+/// part, unless nothing is to be seen at all.
+[[nodiscard]] inline Severity severity_of(Speed added, Duration span, Length stake, bool hidden_or_small) {
+    const auto plain = std::max(severity_of_rate(added), severity_of_share(static_cast<double>(added * span / stake)));
+    return plain > Severity::still && hidden_or_small ? worsened(plain) : plain;
+}
+
 /// The step of 0 to 3 that the published tables of extra corrosion would call such a rate: for comparison only.
 [[nodiscard]] inline int published_step(Speed added) {
     const double rate = in_um_per_a(added);
@@ -57,5 +64,8 @@ struct PitDepth {
     static constexpr double low = 3.0, middle = 5.48, high = 10.0;
     [[nodiscard]] static Length stood(Length wall) { return min(0.25 * wall, mm(0.5)); }
 };
+
+/// What a couple may eat of its anode before it counts: the zinc of a thick article, or the mean loss whose pits are half a millimetre.
+[[nodiscard]] inline Length stake_of_couple(bool zinc) { return zinc ? um(85) : mm(0.5) / PitDepth::middle; }
 
 }  // namespace faywright

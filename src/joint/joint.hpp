@@ -40,6 +40,7 @@ struct Ply {
     Row<Surface> surface;
     std::optional<Length> lever_to_web;
     bool galvanised = false;  ///< under its paint or powder
+    std::optional<Length> zinc_thickness;
 
     [[nodiscard]] bool is_aluminium() const { return material.family == Family::aluminium; }
 };
@@ -97,6 +98,7 @@ struct Bolt {
     Row<Finish> finish;
     Row<Nut> nut;
     std::optional<Row<Washer>> head_washer, nut_washer;
+    std::optional<Length> zinc_thickness;
     Length length, thread_length;
     Length hole_diameter;
     bool length_chosen = false, rolled_after_heat_treatment = false;

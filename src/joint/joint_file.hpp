@@ -51,6 +51,7 @@ struct BoltFile {
     std::optional<Length> length;
     std::string bolt_class, finish;
     std::optional<std::string> nut_class;
+    std::optional<Length> zinc_thickness;
     HoleSeries holes = HoleSeries::medium;
     bool fully_threaded = false;
     bool rolled_after_heat_treatment = false;
@@ -63,6 +64,7 @@ struct BoltFile {
         field(Name{"class", "", "property class"}, self.bolt_class);
         field(Name{"finish", "", "coating and lubricant, a row of the finishes table"}, self.finish);
         field(Name{"nut-class", "", "class of the nut; absent: the one that matches the bolt"}, self.nut_class);
+        field(Name{"zinc-thickness", "", "zinc ordered or measured; absent: the finish's"}, self.zinc_thickness, Range{um(1), um(200)});
         field(Name{"holes", "", "series of clearance holes"}, self.holes, defaulted);
         field(Name{"fully-threaded", "", "thread runs to the head"}, self.fully_threaded, defaulted);
         field(Name{"rolled-after-heat-treatment", "", "thread rolled after heat treatment"}, self.rolled_after_heat_treatment, defaulted);
@@ -139,6 +141,7 @@ struct PlateFile {
     std::optional<DesignMethod> method;
     bool weld_affected = false;
     std::optional<bool> galvanised;
+    std::optional<Length> zinc_thickness;
     std::optional<Length> lever_to_web;
 
     template <class Visit, class Self>
@@ -148,6 +151,8 @@ struct PlateFile {
         field(Name{"thickness", "", "thickness"}, self.thickness, Range{mm(0.6), mm(60)});
         field(Name{"surface", "", "condition of its faces, a row of the surfaces table"}, self.surface);
         field(Name{"galvanised", "", "hot-dip galvanised under its paint or powder"}, self.galvanised);
+        field(Name{"zinc-thickness", "", "zinc ordered or measured; absent: what surface and dipping standard give"}, self.zinc_thickness,
+              Range{um(1), um(500)});
         field(Name{"outline", "", "edges"}, self.outline, defaulted);
         field(Name{"side", "", "attached or rail; absent: the plates alternate, beginning with attached"}, self.side);
         field(Name{"hole-diameter", "", "hole; absent: the bolt's clearance hole"}, self.hole_diameter, Range{mm(3), mm(100)});

@@ -182,6 +182,10 @@ void Resolver::bolt() {
                          : file.bolt.holes == HoleSeries::medium ? thread->hole_medium
                                                                  : thread->hole_coarse;
     bolt.rolled_after_heat_treatment = file.bolt.rolled_after_heat_treatment;
+    bolt.zinc_thickness = file.bolt.zinc_thickness;
+    if (bolt.zinc_thickness && !bolt.finish.name.empty() && bolt.finish.coating_thickness == mm(0))
+        error("bolt.zinc", fmt::format("bolt.zinc-thickness is given, but a bolt \"{}\" carries no zinc", bolt.finish.name),
+              "bolt.zinc-thickness");
 }
 
 void Resolver::tightening() {
@@ -260,6 +264,10 @@ void Resolver::plate(const PlateFile& part, const std::string& path) {
     ply.galvanised = part.galvanised.value_or(false);
     if (ply.galvanised && (ply.material.family != Family::steel || ply.surface.coat != Coat::organic))
         error("plate.galvanised", fmt::format("{}.galvanised is for carbon steel under paint or powder", path), path + ".galvanised");
+    ply.zinc_thickness = part.zinc_thickness;
+    if (ply.zinc_thickness && ply.surface.coat != Coat::zinc && !ply.galvanised)
+        error("plate.zinc", fmt::format("{}.zinc-thickness is given, but {} carries no zinc", path, part.name), path + ".zinc-thickness",
+              "", "a galvanised surface, or galvanised = true under paint");
     strengths(ply, part.weld_affected, path);
     joint.stack.push_back({StackKind::ply, static_cast<int>(joint.plies.size()), ply.thickness});
     joint.plies.push_back(std::move(ply));
@@ -428,6 +436,10 @@ void Resolver::parts() {
     if (joint.plies.empty() && !diagnostics.any()) error("part.none", "no plate or section is among the parts", "part");
     if (last > most_parts) error("part.count", fmt::format("{} parts; at most {} are accepted", last, most_parts), "part");
     std::map<std::string, int> names;
+    for (const auto& ply : joint.plies)
+        if (ply.name == "bolts" || ply.name == "tube")
+            error("name.reserved", fmt::format("a part named \"{}\" would be taken for the joint's own {}", ply.name, ply.name),
+                  ply.path + ".name");
     for (const auto& ply : joint.plies)
         if (++names[ply.name] == 2) error("name.duplicate", fmt::format("two parts are named \"{}\"", ply.name), ply.path + ".name");
 }
@@ -641,6 +653,7 @@ void report_names(const JointFile& file, const Node& root, const Tables& tables,
     known(std::type_identity<Thread>{}, file.bolt.size, "bolt.size");
     known(std::type_identity<Finish>{}, file.bolt.finish, "bolt.finish");
     known(std::type_identity<TighteningMethod>{}, file.tightening.method, "tightening.method");
+    r.surroundings();
     for (std::size_t i = 0; i < file.parts.size(); ++i) {
         const auto path = fmt::format("part[{}]", i);
         const auto metal = [&](const std::string& name) {
@@ -654,6 +667,7 @@ void report_names(const JointFile& file, const Node& root, const Tables& tables,
         } else if (const auto* section = std::get_if<SectionFile>(&file.parts[i])) {
             metal(section->material);
             known(std::type_identity<Surface>{}, section->surface, path + ".surface");
+            if (section->tube.coating) known(std::type_identity<Coating>{}, *section->tube.coating, path + ".tube.coating");
         }
     }
 }

@@ -141,6 +141,7 @@ std::string head_text(const Assessment& a, bool color) {
                        "      ");
     const auto failed = std::count_if(a.checks().begin(), a.checks().end(), [](const CheckResult& r) { return r.status == Status::fail; });
     if (failed > 0) out += fmt::format("{} of the checks fail\n", failed);
+    if (!a.state.tube.fits) out += "no stocked tube of the chosen material carries the clamp\n";
     for (const auto& e : a.corrosion.exposures)
         if (!e.passes)
             out += wrapped(fmt::format("{}: {} lasts {} of the promised {} in \"{}\"", e.first_to_go().name, e.first_to_go().stake,

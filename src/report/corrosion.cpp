@@ -3,6 +3,7 @@
 
 #include "quantity/text.hpp"
 #include "report/layout.hpp"
+#include "report/steps_text.hpp"
 
 #include <fmt/format.h>
 
@@ -15,43 +16,61 @@ const char* mark(bool passes) { return passes ? "pass" : "FAIL"; }
 std::string climate_text(const ExposureOutlook& e) {
     std::string out = fmt::format("{} in the open, {} at the joint", word_of(e.atmosphere.open), word_of(e.atmosphere.joint));
     if (e.atmosphere.chloride) out += fmt::format(", chloride {}", print(Value(*e.atmosphere.chloride), 2));
+    if (const auto& median = e.atmosphere.chloride_median; median && *median != *e.atmosphere.chloride)
+        out += fmt::format(" (nine stations in ten have less; the median {})", print(Value(*median), 2));
+    if (e.atmosphere.unwashed > 1.0) out += fmt::format(", x {} for no rain", print_number(e.atmosphere.unwashed, 2));
+    if (e.atmosphere.unrinsed > 1.0) out += fmt::format(", x {} unrinsed", print_number(e.atmosphere.unrinsed, 2));
+    if (e.atmosphere.salted_road) out += ", with the middle of C4 from the road";
+    if (e.atmosphere.muddy) out += ", muddy";
     return out + fmt::format(", wet {:.0f} % of the year", 100.0 * e.wet_share);
 }
 
 std::string contact_text(const ContactOutlook& c) {
-    const auto heading = fmt::format("{} / {}, {}: ", c.first, c.second, c.place);
+    auto heading = fmt::format("{} / {}, {}", c.first, c.second, c.place);
+    if (c.now->anode != nullptr) {
+        heading += fmt::format(" (electrolyte {}", print_number(c.electrolyte, 2));
+        if (c.path < 1.0) heading += fmt::format(", path {}", print_number(c.path, 2));
+        if (c.now->area_ratio != 1.0) heading += fmt::format(", cathode {} : 1", print_number(c.now->area_ratio, 2));
+        heading += ')';
+    }
+    heading += ": ";
     std::string out;
     if (c.now->anode == nullptr)
         out = c.now->unplaced ? "who pays is not known" : "no couple";
     else if (c.now->no_rate)
         out = fmt::format("{} pays; no rate is known", c.now->anode->name);
     else
-        out = fmt::format("{} pays {} um/a ({})", c.now->anode->name, rate_text(c.added), word_of(c.severity));
+        out = fmt::format("{} pays {} um/a: {}", c.now->anode->name, rate_text(c.added), word_of(c.severity));
     if (c.later->anode != nullptr && c.later->anode != c.now->anode)
         out += fmt::format("; when zinc is gone {} pays {} um/a", c.later->anode->name, rate_text(c.added_later));
     return heading + out;
 }
 
-std::string exposure_text(const Joint& joint, const ExposureOutlook& e) {
+}  // namespace
+
+std::string exposure_text(const ExposureOutlook& e, Duration promised) {
     std::string out = fmt::format("  {}{}\n", fitted(shown(e.exposure->name), 70), mark(e.passes));
     out += wrapped(climate_text(e), "    ", "    ");
     const auto& first = e.first_to_go();
     out += wrapped(
-        fmt::format("first to go: {}: {}, {} years; promised {}", first.name, first.stake, life_band_text(first), print(Value(joint.life))),
+        fmt::format("first to go: {}: {}, {} years; promised {}", first.name, first.stake, life_band_text(first), print(Value(promised))),
         "    ", "      ");
-    out += "      " + fitted("part: what is at stake", 32) + fitted("um/a", 20) + "years\n";
+    out += "       " + fitted("part", 18) + fitted("what is used up", 18) + fitted("um/a", 20) + "years\n";
     for (const auto& m : e.members) {
-        out += fmt::format("      {} {}{}\n", fitted(m.name + ": " + m.stake, 31), fitted(m.lasts ? "-" : band_text(m.total), 20),
-                           m.lasts ? "no end seen" : life_band_text(m) + (m.passes ? "" : " FAIL"));
+        out += m.passes ? "       " : "  FAIL ";
+        if (display_width(m.stake) < 18 && display_width(m.name) < 18)
+            out += fitted(m.name, 18) + fitted(m.stake, 18);
+        else
+            out += m.name + ", " + m.stake + '\n' + std::string(43, ' ');
+        out += m.lasts ? "no end seen\n" : fitted(band_text(m.total), 20) + life_band_text(m) + '\n';
         if (m.by_upper)
-            out += fmt::format("        by the power law of ISO 9224: {} to {} years\n", life_text(*m.by_upper), life_text(*m.by_mean));
+            out += fmt::format("         by the power law of ISO 9224, rain-washed: {} to {} years\n", life_text(*m.by_upper),
+                               life_text(*m.by_mean));
     }
     for (const auto& c : e.contacts) out += wrapped(contact_text(c), "      ", "        ");
     for (const auto& line : e.cautions) out += wrapped(line, "    * ", "      ");
     return out;
 }
-
-}  // namespace
 
 std::string rate_text(Speed rate) { return print_number(in_um_per_a(rate), in_um_per_a(rate) < 0.095 ? 1 : 2); }
 
@@ -70,20 +89,42 @@ std::string outlook_text(const Joint& joint, const CorrosionOutlook& outlook) {
     if (outlook.exposures.empty())
         return "\nCORROSION  not assessed\n" +
                wrapped("give exposures under [corrosion] of the joint file; faywright table exposures lists them", "  ", "  ");
-    std::string out = "\nCORROSION  rates in um/a and lives in years, one standard deviation in brackets\n";
-    for (const auto& exposure : outlook.exposures) out += exposure_text(joint, exposure);
+    std::string out = "\nCORROSION  rates in um/a and lives in years, two in three within the brackets\n";
+    for (const auto& exposure : outlook.exposures) out += exposure_text(exposure, joint.life);
     return out +
            wrapped(
-               "Lives are those of a constant central rate against the promise. Zinc and climate stand on published laws with a stated "
-               "scatter; what couples, crevices and seals do is judged: order is meant, each rate lies within a factor of about 4.",
+               "Lives are those of the estimated rates, pits 5.5 times as deep as the mean loss, against the promise: an estimate that "
+               "just "
+               "keeps it is broken as often as not. Zinc and climate stand on published laws with a stated scatter; what couples, "
+               "crevices, "
+               "paint and seals do is judged. --explain corrosion derives every line. Steps of a couple: still up to 0.2 um/a, slow 1, "
+               "marked "
+               "5, fast 20, ruinous above, or by what it eats in the promised life; one worse where nobody sees it or the anode is small.",
                "  ", "  ");
+}
+
+std::string corrosion_explanation_text(const Joint& joint, const Tables& tables) {
+    std::string out;
+    for (const auto& exposure : joint.surroundings.exposures)
+        out += wrapped(exposure.name, out.empty() ? "EXPOSURE  " : "\nEXPOSURE  ", "  ") +
+               steps_text(derive_outlook(joint, exposure, tables).steps());
+    return out;
+}
+
+std::string corrosion_explanation_json(const Joint& joint, const Tables& tables) {
+    json::Json out;
+    out["topic"] = "corrosion";
+    out["exposures"] = json::Json::array();
+    for (const auto& exposure : joint.surroundings.exposures)
+        out["exposures"].push_back({{"exposure", exposure.name}, {"steps", json::of(derive_outlook(joint, exposure, tables).steps())}});
+    return json::printed(out);
 }
 
 namespace json {
 
 Json of(const RateBand& band) {
     const Value like(um_per_a(1));
-    return {{"low", of(Value(band.low), like)}, {"central", of(Value(band.rate), like)}, {"high", of(Value(band.high), like)}};
+    return {{"low", of(Value(band.low), like)}, {"estimate", of(Value(band.rate), like)}, {"high", of(Value(band.high), like)}};
 }
 
 Json of(const PairAttack& pair) {
@@ -129,7 +170,7 @@ Json of(const ExposureOutlook& e) {
         if (!m.lasts) {
             const Value year(years(1));
             one["life"] = {
-                {"low", of(Value(m.life_low), year)}, {"central", of(Value(m.life), year)}, {"high", of(Value(m.life_high), year)}};
+                {"low", of(Value(m.life_low), year)}, {"estimate", of(Value(m.life), year)}, {"high", of(Value(m.life_high), year)}};
             if (m.by_upper) one["life_by_power_law"] = {{"upper", of(Value(*m.by_upper), year)}, {"mean", of(Value(*m.by_mean), year)}};
         }
         one["severity"] = word_of(m.severity);

@@ -18,7 +18,12 @@ namespace faywright {
 /// "34 (17 to 69)".
 [[nodiscard]] std::string life_band_text(const MemberOutlook& member);
 
+[[nodiscard]] std::string exposure_text(const ExposureOutlook& outlook, Duration promised);
 [[nodiscard]] std::string outlook_text(const Joint& joint, const CorrosionOutlook& outlook);
+
+/// The outlook derived line by line, exposure by exposure.
+[[nodiscard]] std::string corrosion_explanation_text(const Joint& joint, const Tables& tables);
+[[nodiscard]] std::string corrosion_explanation_json(const Joint& joint, const Tables& tables);
 
 namespace json {
 [[nodiscard]] Json of(const RateBand& band);

@@ -14,11 +14,13 @@ namespace faywright {
 namespace {
 
 constexpr const char* steps_legend =
-    "Steps by what the couple adds to its anode: still up to 0.2 um/a, slow 1, marked 5, fast 20, ruinous above; worse where 20 years of "
-    "it eat "
-    "more of 85 um of zinc or of pits of 0.5 mm, or where the anode is less than half as large as the cathode. Rates within a factor of "
-    "about 4 "
-    "either way: judged, after one field ceiling. Potentials give the direction only.";
+    "Steps by what the couple adds to its anode: still up to 0.2 um/a, slow 1, marked 5, fast 20, ruinous above; or by what it eats in 20 "
+    "years of "
+    "85 um of zinc, or of aluminium whose pits may be 0.5 mm deep; one step worse where the cathode is more than twice as large as the "
+    "anode. Judged, "
+    "after one field ceiling: two in three lie within a factor of about 4 either way. Potentials give the direction only. Copper, and "
+    "water that ran "
+    "off it, pits aluminium far away too: no rate here says so.";
 
 std::string cell_text(const CoupleCell& cell) {
     if (cell.attack.unplaced) return "no potential";
@@ -114,8 +116,11 @@ std::string series_text(const Tables& tables, const Row<Metal>& a, const Row<Met
         }
         if (first == nullptr || second == nullptr) continue;
         const auto apart = difference(*first, *second);
-        out += fmt::format("  {}{} {}, {} {}: {} apart\n", fitted(name, 14), a.name, print(Value(first->potential), 3), b.name,
-                           print(Value(second->potential), 3), print(Value(abs(*apart)), 2));
+        const bool index = series == PotentialSeries::anodic_index;
+        const auto told = [index](const SeriesPotential& p) { return print(Value(index ? abs(p.potential) : p.potential), 3); };
+        out += wrapped(fmt::format("{} {}, {} {}: {} apart{}", a.name, told(*first), b.name, told(*second), print(Value(abs(*apart)), 2),
+                                   index ? " (below gold)" : ""),
+                       "  " + fitted(name, 14), "                ");
     }
     return out;
 }
@@ -162,16 +167,13 @@ std::string couples_by_category_text(const Tables& tables, const Row<Metal>& met
 
 std::string couples_text(const CouplesTask& task, const Row<Metal>& metal) {
     std::string out = wrapped(fmt::format("COUPLES with {} {}", metal.name, conditions_text(task)));
-    out += fmt::format("\n  {}{}{}{}\n", fitted("metal", 26), fitted("pays", 14), fitted("step", 13), "um/a added, published opinion");
+    out += fmt::format("\n  {} {} {}{}\n", fitted("beside", 25), fitted("who pays", 25), fitted("step", 13), "um/a added");
     for (const auto& cell : couples_with(task, metal)) {
         if (cell.first == cell.second) continue;
         const bool rated = cell.attack.anode != nullptr && !cell.attack.no_rate;
-        out += fmt::format("  {}{}{}{}\n", fitted(cell.second->name, 26),
-                           fitted(cell.attack.anode == nullptr  ? "neither"
-                                  : cell.attack.anode == &metal ? "the first"
-                                                                : "this",
-                                  14),
-                           fitted(cell_text(cell), 13), rated ? band_text(cell.added) : "");
+        out += fmt::format("  {} {} {}{}\n", fitted(cell.second->name, 25),
+                           fitted(cell.attack.anode == nullptr ? "neither" : cell.attack.anode->name, 25), fitted(cell_text(cell), 13),
+                           rated ? band_text(cell.added) : "");
         for (const auto* row : opinions(task.tables, metal, *cell.second))
             out += wrapped(fmt::format("{}: {}", scheme_text(*row), letters(*row)), "      ", "        ");
         if (cell.by_design) out += wrapped("zinc that pays for its own steel is what galvanising is for", "      ", "        ");
@@ -221,9 +223,12 @@ std::string couple_explanation_text(const CouplesTask& task, const Row<Metal>& a
         out += wrapped(fmt::format("{} is the anode; it has no rate of its own here, so that none is told.", attack.anode->name));
     else
         out += wrapped(fmt::format("{} pays: {} um/a, {}", attack.anode->name, band_text(cell.added), word_of(cell.severity)));
-    out += "\nPOTENTIALS tabulated; each series has its own water and electrode, none is subtracted from another\n";
+    out += "\nPOTENTIALS tabulated; each series has its own water and electrode\n";
     out += series_text(task.tables, a, b);
-    out += "  direction from flowing seawater (ASTM G82); the anodic index is no measure of attack\n";
+    out += wrapped(
+        "ASTM G82: flowing seawater against SCE, which gives the direction; boat survey: quiet seawater against Ag/AgCl; galvanizers: "
+        "electrode not named; the anodic index is no measure of attack. No number is taken from one of another series.",
+        "  ", "  ");
     if (attack.anode != nullptr) {
         const auto& e = *around.electrolyte;
         out += fmt::format("\nELECTROLYTE judged, by category {}\n", e.name);
@@ -232,11 +237,18 @@ std::string couple_explanation_text(const CouplesTask& task, const Row<Metal>& a
         out += labelled("cathode over anode in area; reach",
                         fmt::format("{}; {}", print_number(attack.area_ratio, 3), print(Value(attack.reach), 3)));
         if (!attack.kinetics) out += wrapped("No curves are known for one of the two: no kinetic bound.", "  ", "  ");
-        if (!attack.no_rate) out += "\nCOMPUTED from here on, with judged multipliers\n" + steps_text(derive_couple(task, cell).steps());
+        if (!attack.no_rate) out += "\nRATE: kinetics computed, multipliers judged\n" + steps_text(derive_couple(task, cell).steps());
         if (attack.immersed > um_per_a(0))
             out += wrapped(fmt::format("besides, from the hours under sea water: {} um/a", rate_text(attack.immersed)));
     }
-    out += "\nPUBLISHED tables and rules, for comparison\n";
+    if (attack.anode != nullptr && !attack.no_rate)
+        out += wrapped(fmt::format("{} um/a: {} by rate, {} by what 20 years eat{}; so {}", rate_text(cell.added.rate),
+                                   word_of(severity_of_rate(cell.added.rate)),
+                                   word_of(severity_of_share(static_cast<double>(
+                                       cell.added.rate * task.span / stake_of_couple(attack.anode->atmosphere == AtmosphereMetal::zinc)))),
+                                   attack.area_ratio > 2.0 ? ", one worse for a small anode" : "", word_of(cell.severity)),
+                       "STEP  ", "  ");
+    out += "\nPUBLISHED tables and rules, for comparison (C compatible, I not, untreated)\n";
     const auto said = opinions(task.tables, a, b);
     for (const auto* row : said)
         out += wrapped(fmt::format("{}: {} ({})", scheme_text(*row), letters(*row), source_text(row->source.view())), "  ", "    ");

@@ -29,26 +29,51 @@ std::string slip_text(const MethodResult& r) { return r.slip ? print_number(*r.s
 
 std::string met(const std::optional<bool>& limit) { return !limit ? "no layer" : *limit ? "met" : "NOT MET"; }
 
-/// The zinc, or the aluminium, that is used up first.
+/// Of the parts at the faying faces the zinc, or the aluminium.
 const MemberOutlook* worst_of(const ExposureOutlook& e, bool zinc) {
-    const MemberOutlook* worst = nullptr;
-    for (const auto& m : e.members)
-        if ((zinc ? m.by_upper.has_value() : m.is_wall) && (worst == nullptr || m.life < worst->life)) worst = &m;
-    return worst;
+    const auto& faces = e.contacts.front();
+    for (const auto& m : e.members) {
+        const bool here = m.name == faces.first || m.name == faces.second || m.name.starts_with(faces.first + " at ") ||
+                          m.name.starts_with(faces.second + " at ");
+        if (here && (zinc ? m.by_upper.has_value() || m.stake.starts_with("zinc") : m.is_wall)) return &m;
+    }
+    return nullptr;
 }
 
 std::string clamp_line(const MethodResult& r) {
-    return fmt::format("clamp {} of {} at the end of life{}; slip at {}; governs {} at {}; pressure {}, temperature {}",
-                       print(Value(r.clamp), 3), print(Value(r.assembled), 3), r.sustained ? "" : " (no layer here sustains a clamp)",
-                       slip_text(r), r.governing, print_number(r.utilisation, 3), met(r.pressure_met), met(r.temperature_met));
+    std::string out = fmt::format("clamp {} of {} at the end of life", print(Value(r.clamp), 3), print(Value(r.assembled), 3));
+    if (!r.sustained) out += ", which a layer here does not sustain";
+    out += r.slip ? fmt::format("; slip at {}", print_number(*r.slip, 3)) : "; no friction counted on";
+    out += fmt::format("; governs {} at {}", r.governing, print_number(r.utilisation, 3));
+    if (r.pressure_met) out += fmt::format("; layer pressure {}", met(r.pressure_met));
+    if (r.temperature_met) out += fmt::format("; layer temperature {}", met(r.temperature_met));
+    return out;
 }
 
+/// What the faying faces' element changes, and what is used up first.
 std::string exposure_line(const ExposureOutlook& e) {
     std::string out = fmt::format("{}: ", shown(e.exposure->name));
     const auto& first = e.first_to_go();
-    out += fmt::format("{}; first to go: {}, {}, {} years", e.passes ? "lasts" : "FAILS", first.name, first.stake, life_band_text(first));
-    for (const auto& m : e.members)
-        if (!m.lasts) out += fmt::format("; {} {}, {} y", m.name, band_text(m.total), life_text(m.life));
+    out += fmt::format("{}; first to go: {}, {} y", e.passes ? "lasts" : "FAILS", first.name, life_band_text(first));
+    for (const auto* m : {worst_of(e, true), worst_of(e, false)})
+        if (m != nullptr) out += fmt::format("; {} {} um/a, {} y", m->name, band_text(m->total), life_band_text(*m));
+    return out;
+}
+
+/// "Every year: ".
+std::string every(Duration span) {
+    return span == years(1) ? std::string("Every year: ") : fmt::format("Every {}: ", print(Value(span), 2));
+}
+
+std::string levers_text(const IsolationRanking& ranking) {
+    std::string out = "\nWHAT ELSE COULD BE DONE with the first, each by itself\n";
+    for (const auto& lever : ranking.levers)
+        out += wrapped(
+            fmt::format("{}: first to go after {} y, the aluminium {} y{}", lever.name, life_text(lever.first), life_text(lever.wall),
+                        lever.passes  ? "; PASSES"
+                        : lever.holds ? ""
+                                      : "; the joint does not hold"),
+            "  * ", "    ");
     return out;
 }
 
@@ -63,7 +88,7 @@ std::string steps_line(const MethodResult& r) {
         inspect += (inspect.empty() ? "" : " ") + element->inspect;
     }
     if (out.empty()) return "";
-    return fmt::format("{} Every {}: {}", out, print(Value(soonest), 2), inspect);
+    return out + ' ' + every(soonest) + inspect;
 }
 
 std::string heading(const IsolationRanking& ranking) {
@@ -101,7 +126,7 @@ std::string number(double value) { return print_number(value, 4); }
 std::string marked(std::string_view text) {
     std::string out;
     for (const char c : text) {
-        if (std::string_view("\\`*_{}[]<>#|").find(c) != std::string_view::npos) out += '\\';
+        if (std::string_view("\\`*_{}[]<>#|~&").find(c) != std::string_view::npos) out += '\\';
         out += c;
     }
     return out;
@@ -117,23 +142,23 @@ std::string ranking_text(const IsolationRanking& ranking, RankingExtent extent) 
     out += extent == RankingExtent::all ? "\nRANKING, every composition\n" : "\nRANKING, the best with each element between the faces\n";
     for (const auto index : shown_results(ranking, extent)) out += result_text(ranking, index);
     if (best.refused.empty()) {
+        out += "\nPARTS with the first: um/a and years, two in three within the brackets\n";
+        for (const auto& exposure : best.exposures) out += exposure_text(exposure, ranking.promised);
+        if (!ranking.levers.empty()) out += levers_text(ranking);
         out += '\n' + wrapped(best.method.name(), "STEPS for the first: ", "  ");
         for (const auto* element : best.method.elements()) {
             if (element->steps != "None.") out += wrapped(fmt::format("{}: {}", element->name, element->steps), "  * ", "    ");
-            if (element->steps != "None.")
-                out += wrapped(fmt::format("every {}: {}", print(Value(element->inspection), 2), element->inspect), "    ", "    ");
+            if (element->steps != "None.") out += wrapped(every(element->inspection) + element->inspect, "    ", "    ");
             if (element->hazards) out += wrapped(*element->hazards, "    beware: ", "      ");
         }
-        for (const auto& exposure : best.exposures)
-            for (const auto& line : exposure.cautions) out += wrapped(fmt::format("{}: {}", exposure.exposure->name, line), "  * ", "    ");
     }
     if (!ranking.warnings.empty()) {
         out += "\nWARNINGS\n";
         for (const auto& warning : ranking.warnings) out += wrapped(warning, "  * ", "    ");
     }
     out += '\n' + wrapped(
-                      "Rates are um/a, lives years, one standard deviation in brackets. Shares, lives of seals, multipliers of couples and "
-                      "crevices are judged: they rank, they do not promise.");
+                      "Two in three lie within the brackets. Shares, lives of seals, multipliers of couples and crevices are judged: they "
+                      "rank, they do not promise. faywright check FILE --explain corrosion derives the joint as written line by line.");
     for (const auto& caution : cautions()) out += wrapped(caution, "caution: ", "  ");
     return out;
 }
@@ -141,10 +166,11 @@ std::string ranking_text(const IsolationRanking& ranking, RankingExtent extent) 
 std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent extent) {
     std::string out =
         fmt::format("# Isolation: {}\n\n{}.\n\n{}\n\n", marked(ranking.title), marked(heading(ranking)), marked(advice(ranking)));
+    out += "Lives in years, two in three within the brackets; rates, shares and lives of seals are judged and rank only.\n\n";
     out += "| rank | method | verdict | clamp at end | slip | governing |";
     std::string rule = "| ---: | --- | --- | ---: | ---: | --- |";
     for (const auto& exposure : ranking.exposures) {
-        out += fmt::format(" {}: first to go, years |", marked(exposure.name));
+        out += fmt::format(" {}: first to go; rail at the plate |", marked(exposure.name));
         rule += " --- |";
     }
     out += '\n' + rule + '\n';
@@ -156,8 +182,11 @@ std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent exte
             for (std::size_t i = 0; i < ranking.exposures.size(); ++i) out += " |";
         } else {
             out += fmt::format(" {} | {} | {} {} |", print(Value(r.clamp), 3), slip_text(r), r.governing, print_number(r.utilisation, 3));
-            for (const auto& e : r.exposures)
-                out += fmt::format(" {}, {}{} |", marked(e.first_to_go().name), life_band_text(e.first_to_go()), e.passes ? "" : ", fails");
+            for (const auto& e : r.exposures) {
+                const auto* rail = worst_of(e, false);
+                out += fmt::format(" {} {}{}; {} |", marked(e.first_to_go().name), life_band_text(e.first_to_go()),
+                                   e.passes ? "" : ", fails", rail == nullptr ? "-" : life_band_text(*rail));
+            }
         }
         out += '\n';
     }
@@ -165,8 +194,8 @@ std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent exte
         out += "\n## Steps for the first\n\n";
         for (const auto* element : ranking.best().method.elements())
             if (element->steps != "None.")
-                out += fmt::format("- {}: {} Every {}: {}\n", marked(element->name), marked(element->steps),
-                                   print(Value(element->inspection), 2), marked(element->inspect));
+                out += fmt::format("- {}: {} {}{}\n", marked(element->name), marked(element->steps), every(element->inspection),
+                                   marked(element->inspect));
     }
     out += "\n## Cautions\n\n";
     for (const auto& warning : ranking.warnings) out += fmt::format("- {}\n", marked(warning));
@@ -177,15 +206,17 @@ std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent exte
 std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
     std::string out =
         "rank,faying,fixing,tube,edges,exposure,verdict,passes_here,clamp_kN,assembled_kN,slip,utilisation,governing,pressure,temperature,"
-        "first_to_go,stake,life_years,life_low_years,life_high_years,zinc_um_a,zinc_low_um_a,zinc_high_um_a,zinc_years,wall_um_a,"
-        "wall_low_um_a,wall_high_um_a,steps\n";
+        "first_to_go,stake,life_years,life_low_years,life_high_years,plate_zinc_um_a,plate_zinc_low_um_a,plate_zinc_high_um_a,plate_zinc_"
+        "years,"
+        "rail_um_a,rail_low_um_a,rail_high_um_a,rail_years,aluminium_years,steps\n";
     for (const auto index : shown_results(ranking, extent)) {
         const auto& r = ranking.results[index];
         const auto& m = r.method;
         const auto method = fmt::format("{},{},{},{},{}", index + 1, cell(m.faying->name), cell(m.fixing->name),
                                         cell(m.tube == nullptr ? "" : m.tube->name), cell(m.edges->name));
         if (!r.refused.empty()) {
-            out += fmt::format("{},\"\",{},\"\",,,,,\"\",\"\",\"\",\"\",{},,,,,,,,,,,\"\"\n", method, cell(verdict_of(r)), cell(r.refused));
+            out +=
+                fmt::format("{},\"\",{},\"\",,,,,\"\",\"\",\"\",\"\",{},,,,,,,,,,,,,\"\"\n", method, cell(verdict_of(r)), cell(r.refused));
             continue;
         }
         for (const auto& e : r.exposures) {
@@ -196,12 +227,17 @@ std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
                                                        number(in_um_per_a(member->total.low)), number(in_um_per_a(member->total.high)));
             };
             const auto* zinc = worst_of(e, true);
-            out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, cell(e.exposure->name),
+            const auto* rail = worst_of(e, false);
+            auto aluminium = years(1000);
+            for (const auto& member : e.members)
+                if (member.is_wall) aluminium = min(aluminium, member.life);
+            out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, cell(e.exposure->name),
                                cell(verdict_of(r)), e.passes ? "yes" : "no", number(in_kN(r.clamp)), number(in_kN(r.assembled)),
                                r.slip ? number(*r.slip) : "", number(r.utilisation), cell(r.governing), cell(met(r.pressure_met)),
                                cell(met(r.temperature_met)), cell(first.name), cell(first.stake), number(in_years(first.life)),
                                number(in_years(first.life_low)), number(in_years(first.life_high)), rate(zinc),
-                               zinc == nullptr ? "" : number(in_years(zinc->life)), rate(worst_of(e, false)), cell(steps_line(r)));
+                               zinc == nullptr ? "" : number(in_years(zinc->life)), rate(rail),
+                               rail == nullptr ? "" : number(in_years(rail->life)), number(in_years(aluminium)), cell(steps_line(r)));
         }
     }
     return out;
@@ -253,6 +289,13 @@ std::string ranking_json(const IsolationRanking& ranking, RankingExtent extent) 
         for (const auto& e : r.exposures) one["exposures"].push_back(json::of(e));
         out["results"].push_back(std::move(one));
     }
+    out["levers"] = json::Json::array();
+    for (const auto& lever : ranking.levers)
+        out["levers"].push_back({{"change", lever.name},
+                                 {"holds", lever.holds},
+                                 {"status", lever.passes ? "pass" : "fail"},
+                                 {"first_to_go", json::of(Value(lever.first), Value(years(1)))},
+                                 {"aluminium", json::of(Value(lever.wall), Value(years(1)))}});
     out["warnings"] = ranking.warnings;
     out["cautions"] = cautions();
     return json::printed(out);

@@ -56,12 +56,50 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
     }
 }
 
+/// What rows of several tables must make together, after a shop's own rows are laid over: the outlook relies on it.
+void check_whole(const Tables& tables, const std::filesystem::path& folder, Diagnostics& diagnostics) {
+    const auto error = [&](std::string_view table, const std::string& message) {
+        const auto file = folder / (std::string(table) + ".toml");
+        diagnostics.error({"table.incomplete", message, TextPosition{std::make_shared<const std::string>(file.string())}, "", {}, ""});
+    };
+    for (const auto& [category, word] : Words<Corrosivity>::all)
+        if (std::none_of(tables.of<Electrolyte>().rows.begin(), tables.of<Electrolyte>().rows.end(),
+                         [&](const auto& row) { return row.category == category; }))
+            error(Electrolyte::table, fmt::format("no electrolyte is left for category {}", word));
+    for (const auto& [place, word] : Words<IsolationPlace>::all)
+        if (std::none_of(tables.of<IsolationElement>().rows.begin(), tables.of<IsolationElement>().rows.end(),
+                         [&](const auto& row) { return row.place == place; }))
+            error(IsolationElement::table, fmt::format("no element is left for the {}", word));
+    for (const auto& [name, metal] :
+         {std::pair{"zinc", AtmosphereMetal::zinc}, std::pair{"carbon steel", AtmosphereMetal::carbon_steel},
+          std::pair{"aluminium 5xxx, 6xxx, 7xxx", AtmosphereMetal::aluminium}, std::pair{"aluminium 2xxx", AtmosphereMetal::aluminium}}) {
+        const auto* row = tables.of<Metal>().find(name);
+        if (row == nullptr || row->atmosphere != metal || !row->dissolution())
+            error(Metal::table, fmt::format("\"{}\" must have the rate in air of {}, and what Faraday's law needs", name, word_of(metal)));
+    }
+    const auto named = [&]<class Record>(const Table<Record>& table, const IsolationElement& e, const std::string& of,
+                                         const std::optional<std::string>& name) {
+        if (name && table.find(*name) == nullptr)
+            error(e.table, fmt::format("\"{}\" names \"{}\", which the table {} does not have", of, *name, Record::table));
+    };
+    for (const auto& row : tables.of<IsolationElement>().rows) {
+        named(tables.of<LayerMaterial>(), row, row.name, row.layer);
+        named(tables.of<LayerMaterial>(), row, row.name, row.washer_layer);
+        named(tables.of<Surface>(), row, row.name, row.plate_surface);
+        named(tables.of<Surface>(), row, row.name, row.rail_surface);
+        named(tables.of<Material>(), row, row.name, row.tube_material);
+        named(tables.of<Coating>(), row, row.name, row.tube_coating);
+    }
+}
+
 }  // namespace
 
 Tables load_tables(const std::optional<std::filesystem::path>& overlay, Diagnostics& diagnostics) {
     Tables tables;
     tables.each([&](std::string_view name, auto& table) { unpack(embedded_table(name), table); });
-    if (overlay) lay_over(tables, *overlay, diagnostics);
+    if (!overlay) return tables;
+    lay_over(tables, *overlay, diagnostics);
+    if (!diagnostics.any()) check_whole(tables, *overlay, diagnostics);
     return tables;
 }
 

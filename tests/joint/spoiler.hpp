@@ -441,8 +441,16 @@ private:
                 if (count_of_items > 6 && i > 1 && i + 1 < count_of_items) continue;
                 auto below = steps;
                 below.push_back({"", i});
-                typename T::value_type item{};
-                go_into(below, item);
+                if constexpr (std::same_as<typename T::value_type, std::string>) {
+                    for (const auto& wrong : {number(3), flag(true), words(""), words("no such thing"), table()}) {
+                        Node copy = root_;
+                        *find(copy, below) = wrong;
+                        judge(told(below) + ": no name", copy, below, Want::refused, true);
+                    }
+                } else {
+                    typename T::value_type item{};
+                    go_into(below, item);
+                }
             }
         } else if constexpr (detail::IsVariant<T>::value) {
             visit_variant(steps, member);
