@@ -126,7 +126,7 @@ void note_mechanics(const Assessment& a, MethodResult& out) {
     out.clamp = state.least_clamp();
     out.utilisation = a.results[a.governing].outcome.utilisation;
     out.governing = a.results[a.governing].info->id;
-    if (!state.tube.fits) out.governing = "no stocked tube carries the clamp";
+    if (!state.tube.fits) out.trouble = "no stocked tube of this material carries the clamp";
     if (const auto* slip = find_check(a, "slip"); slip != nullptr && slip->outcome.applicable) out.slip = slip->outcome.utilisation;
     for (const auto& result : a.checks()) {
         const bool passed = result.status != Status::fail;
@@ -353,6 +353,10 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
     return out;
 }
 
+std::string MethodResult::what_governs() const {
+    return trouble.empty() ? fmt::format("{} at {}", governing, print_number(utilisation, 3)) : trouble;
+}
+
 std::string advice(const IsolationRanking& ranking) {
     const auto& best = ranking.best();
     if (!best.refused.empty()) return "No method can be built with this joint: " + best.refused + ".";
@@ -368,10 +372,10 @@ std::string advice(const IsolationRanking& ranking) {
     std::string out;
     if (best.passes) {
         out = fmt::format(
-            "Choose {}: the joint holds ({} at {:.2f}) and keeps {} of clamp ({:.0f} % of the least preload). By the estimates nothing "
+            "Choose {}: the joint holds ({}) and keeps {} of clamp ({:.0f} % of the least preload). By the estimates nothing "
             "is used up within the promised {}; first to go is {} of {} after {} in \"{}\".",
-            best.method.name(), best.governing, best.utilisation, print(Value(best.clamp), 3), share, print(Value(ranking.promised)),
-            first.stake, first.name, about(first.life), worst->exposure->name);
+            best.method.name(), best.what_governs(), print(Value(best.clamp), 3), share, print(Value(ranking.promised)), first.stake,
+            first.name, about(first.life), worst->exposure->name);
         auto low = first.life_low;
         for (const auto& exposure : best.exposures)
             for (const auto& member : exposure.members) low = min(low, member.life_low);
@@ -379,14 +383,13 @@ std::string advice(const IsolationRanking& ranking) {
             out += fmt::format(" At the bad end of its band it is {}: inspect, and renew what is going.", about(low));
     } else if (best.holds) {
         out = fmt::format(
-            "No method keeps the promise of {}. The best of them, {}, holds ({} at {:.2f}), but {} of {} is used up after "
+            "No method keeps the promise of {}. The best of them, {}, holds ({}), but {} of {} is used up after "
             "{} in \"{}\". Bolts and coats can be renewed; the aluminium, which cannot, lasts {} if its partners' zinc is not.",
-            print(Value(ranking.promised)), best.method.name(), best.governing, best.utilisation, first.stake, first.name,
-            about(first.life), worst->exposure->name, about(best.shortest_wall_life()));
+            print(Value(ranking.promised)), best.method.name(), best.what_governs(), first.stake, first.name, about(first.life),
+            worst->exposure->name, about(best.shortest_wall_life()));
     } else {
-        out = fmt::format(
-            "No method makes this joint hold: the best of them, {}, fails {} at {:.2f}. Mend the joint first (faywright check).",
-            best.method.name(), best.governing, best.utilisation);
+        out = fmt::format("No method makes this joint hold: the best of them, {}, fails: {}. Mend the joint first (faywright check).",
+                          best.method.name(), best.what_governs());
     }
     // The longest-lived that fails on the clamp's side only, and by how little.
     const MethodResult* near = nullptr;
@@ -395,8 +398,7 @@ std::string advice(const IsolationRanking& ranking) {
             (near == nullptr || each.utilisation < near->utilisation))
             near = &each;
     if (near != nullptr && !best.passes)
-        out += fmt::format(" What would last is {}, but the joint fails {} with it at {:.2f}.", near->method.name(), near->governing,
-                           near->utilisation);
+        out += fmt::format(" What would last is {}, but with it the joint does not hold: {}.", near->method.name(), near->what_governs());
     out +=
         ranking.earth_bridges
             ? " The lamps are taken as earthed through both sides, so that no layer isolates: metal stays in the load path, and what helps "

@@ -31,6 +31,7 @@ struct MethodResult {
     Force assembled, clamp;      ///< least preload as assembled; least clamp of life, load apart
     std::optional<double> slip;  ///< utilisation; nothing where no friction is counted on
     double utilisation = 0.0;
+    std::string trouble;                                ///< what no utilisation tells: that no tube carries the clamp
     std::string governing;                              ///< check of the greatest utilisation
     std::optional<bool> pressure_met, temperature_met;  ///< of the method's layers; nothing without a layer
     bool sustained = true;                              ///< no layer in the clamp path that cannot sustain it
@@ -38,6 +39,8 @@ struct MethodResult {
     bool passes = false;      ///< holds, and every part outlives the promise in every exposure
     bool as_written = false;  ///< the joint is as its file has it
 
+    /// "slip at 1.72", or the trouble.
+    [[nodiscard]] std::string what_governs() const;
     /// Exposures in which a part does not outlive the promise.
     [[nodiscard]] std::size_t exposures_failed() const;
     /// The shortest life of any part in any exposure.

@@ -70,7 +70,7 @@ struct IsolationEffect {
         static void describe(Visit&& field, Self& self) {
             const Range rate{um_per_a(0), um_per_a(10000)};
             const Range share{0.0, 1.0};
-            const Range span{years(0.1), years(100)};
+            const Range span{hours(720), years(100)};
             field(Name{"own-rate", "r_0", "rate of the member alone"}, self.own_rate, rate);
             field(Name{"couple-rate", "G", "rate the couple adds where nothing isolates"}, self.couple_rate, rate);
             field(Name{"bridged", "", "metal joins the two members: a bare bolt, a bracket, the earth of the lamps"}, self.bridged,

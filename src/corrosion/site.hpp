@@ -117,7 +117,7 @@ struct SiteAtmosphere {
     Corrosivity open = Corrosivity::c1;         ///< worst of zinc, steel and aluminium in the open, rain-washed
     Corrosivity joint = Corrosivity::c1;        ///< the same at the joint: shelter, launching and road salt in it
     double unwashed = 1.0, unrinsed = 1.0;      ///< factors on the open rates
-    bool salted_road = false;                   ///< adds the middle of C4
+    bool salted_road = false;                   ///< adds the middle of C4 in quadrature
     bool muddy = false;                         ///< deposits stay on the joint
     std::optional<Deposition> chloride;         ///< used
     std::optional<Deposition> chloride_median;  ///< where distance and shore gave it
@@ -241,8 +241,9 @@ template <class Steps = NoSteps>
              each.scatter);
         if (out.salted_road) {
             const auto road = detail::band_of(metal, Corrosivity::c4);
-            each.rate = {each.rate.low + road.low, each.rate.rate + road.rate, each.rate.high + road.high};
-            tell("r_road", "salted roads add the middle of C4", road.rate);
+            const auto with = [](Speed a, Speed b) { return sqrt(squared(a) + squared(b)); };
+            each.rate = {with(each.rate.low, road.low), with(each.rate.rate, road.rate), with(each.rate.high, road.high)};
+            tell("r_road", "the middle of C4, which salted roads add in quadrature", road.rate);
         }
         tell("r_0", out.salted_road ? "first-year rate times both factors, and that of the road" : "first-year rate times both factors",
              each.rate.rate);

@@ -44,7 +44,7 @@ std::string clamp_line(const MethodResult& r) {
     std::string out = fmt::format("clamp {} of {} at the end of life", print(Value(r.clamp), 3), print(Value(r.assembled), 3));
     if (!r.sustained) out += ", which a layer here does not sustain";
     out += r.slip ? fmt::format("; slip at {}", print_number(*r.slip, 3)) : "; no friction counted on";
-    out += fmt::format("; governs {} at {}", r.governing, print_number(r.utilisation, 3));
+    out += "; governs: " + r.what_governs();
     if (r.pressure_met) out += fmt::format("; layer pressure {}", met(r.pressure_met));
     if (r.temperature_met) out += fmt::format("; layer temperature {}", met(r.temperature_met));
     return out;
@@ -181,7 +181,7 @@ std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent exte
             out += fmt::format(" | | {} |", marked(r.refused));
             for (std::size_t i = 0; i < ranking.exposures.size(); ++i) out += " |";
         } else {
-            out += fmt::format(" {} | {} | {} {} |", print(Value(r.clamp), 3), slip_text(r), r.governing, print_number(r.utilisation, 3));
+            out += fmt::format(" {} | {} | {} |", print(Value(r.clamp), 3), slip_text(r), r.what_governs());
             for (const auto& e : r.exposures) {
                 const auto* rail = worst_of(e, false);
                 out += fmt::format(" {} {}{}; {} |", marked(e.first_to_go().name), life_band_text(e.first_to_go()),
@@ -233,10 +233,10 @@ std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
                 if (member.is_wall) aluminium = min(aluminium, member.life);
             out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, cell(e.exposure->name),
                                cell(verdict_of(r)), e.passes ? "yes" : "no", number(in_kN(r.clamp)), number(in_kN(r.assembled)),
-                               r.slip ? number(*r.slip) : "", number(r.utilisation), cell(r.governing), cell(met(r.pressure_met)),
-                               cell(met(r.temperature_met)), cell(first.name), cell(first.stake), number(in_years(first.life)),
-                               number(in_years(first.life_low)), number(in_years(first.life_high)), rate(zinc),
-                               zinc == nullptr ? "" : number(in_years(zinc->life)), rate(rail),
+                               r.slip ? number(*r.slip) : "", number(r.utilisation), cell(r.trouble.empty() ? r.governing : r.trouble),
+                               cell(met(r.pressure_met)), cell(met(r.temperature_met)), cell(first.name), cell(first.stake),
+                               number(in_years(first.life)), number(in_years(first.life_low)), number(in_years(first.life_high)),
+                               rate(zinc), zinc == nullptr ? "" : number(in_years(zinc->life)), rate(rail),
                                rail == nullptr ? "" : number(in_years(rail->life)), number(in_years(aluminium)), cell(steps_line(r)));
         }
     }
@@ -275,6 +275,7 @@ std::string ranking_json(const IsolationRanking& ranking, RankingExtent extent) 
         if (r.slip) one["slip"] = *r.slip;
         one["utilisation"] = r.utilisation;
         one["governing"] = r.governing;
+        if (!r.trouble.empty()) one["trouble"] = r.trouble;
         if (r.pressure_met) one["pressure_met"] = *r.pressure_met;
         if (r.temperature_met) one["temperature_met"] = *r.temperature_met;
         one["sustained_clamp"] = r.sustained;

@@ -41,7 +41,7 @@ struct IsolationElement {
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
         const Range share{0.0, 1.0};
-        const Range span{years(0.1), years(100)};
+        const Range span{hours(720), years(100)};
         field(Name{"place", "", "where it goes"}, self.place);
         field(Name{"layer", "", "row of the layers table that it puts between the faying faces"}, self.layer);
         field(Name{"plate-surface", "", "surface it gives the attached plates, unless they have that kind of coat already"},

@@ -74,7 +74,8 @@ TEST_SUITE("assess/outlook") {
         CHECK(faces.later->cathode->name == "carbon steel");
         CHECK(contact(e, "bolt head").now->anode == nullptr);  // zinc on zinc
         CHECK(contact(e, "nut").now->anode->name == "zinc");
-        CHECK(contact(e, "nut").now->area_ratio > 1.0);  // a small end in a wide face
+        CHECK(contact(e, "nut").now->area_ratio > 1.0);     // a small end in a wide face
+        CHECK(contact(e, "nut").later->area_ratio == 1.0);  // its sides and thread make up for the wider ring
         CHECK(contact(e, "inside the rail").now->anode->name == "zinc");
         CHECK(member(e, "drawbar").by_upper.has_value());
         CHECK(member(e, "rail at drawbar").is_wall);
@@ -249,6 +250,7 @@ TEST_SUITE("assess/outlook") {
         const auto joint_category = [](const char* name) { return atmosphere_at(*built_in().of<Exposure>().find(name)).joint; };
         CHECK(joint_category("C3") == Corrosivity::c3);
         CHECK(joint_category("salted winter roads") == Corrosivity::c4);
+        CHECK(joint_category("inland town") == Corrosivity::c3);
         CHECK(joint_category("launched, not rinsed") == Corrosivity::cx);
         Site site;
         site.category = Corrosivity::cx;
@@ -257,11 +259,70 @@ TEST_SUITE("assess/outlook") {
         site.category = Corrosivity::c2;
         site.launching = Launching::none;
         CHECK(atmosphere_at(site).joint == Corrosivity::c2);  // no salt that rain could wash off
+        site.category = Corrosivity::c4;
+        CHECK(atmosphere_at(site).joint == Corrosivity::c5);
         site.category = Corrosivity::c3;
-        CHECK(atmosphere_at(site).joint == Corrosivity::c4);
         const auto zinc = atmosphere_at(site).of(AtmosphereMetal::zinc).rate;
-        CHECK(in_um_per_a(zinc.low) == doctest::Approx(2.1));
-        CHECK(in_um_per_a(zinc.high) == doctest::Approx(4.2));
+        CHECK(in_um_per_a(zinc.low) == doctest::Approx(1.5 * 0.7));
+        CHECK(in_um_per_a(zinc.high) == doctest::Approx(1.5 * 2.1));
+        site.road_salt = RoadSalt::sodium_chloride;
+        CHECK(in_um_per_a(atmosphere_at(site).of(AtmosphereMetal::zinc).rate.low) == doctest::Approx(std::hypot(1.5 * 0.7, 2.1)));
+    }
+
+    TEST_CASE("no step in a life as chloride rises: one milligram more is no other joint") {
+        const auto joint = joint_with("edges = \"edges sealed\"");
+        for (const auto rain : {Rain::sheltered, Rain::hosed_down}) {
+            for (double chloride = 1.0; chloride < 700.0; chloride *= 1.02) {
+                const auto a = atmosphere_at(site_of(18, 0.75, 2, chloride, rain)),
+                           b = atmosphere_at(site_of(18, 0.75, 2, 1.02 * chloride, rain));
+                for (const auto m : {AtmosphereMetal::zinc, AtmosphereMetal::carbon_steel, AtmosphereMetal::aluminium}) {
+                    CHECK(b.of(m).rate.rate >= a.of(m).rate.rate);
+                    CHECK(b.of(m).rate.rate <= 1.05 * a.of(m).rate.rate);
+                }
+            }
+        }
+    }
+
+    TEST_CASE("mud is worse than a clean face, in any category; paint on the cathode spares the anode") {
+        for (const auto* category : {"C2", "C4"}) {
+            auto site = *built_in().of<Exposure>().find(category);
+            const auto clean = seen(joint_with(""), site);
+            site.deposits = Deposits::left;
+            const auto muddy = seen(joint_with(""), site);
+            for (std::size_t i = 0; i < clean.members.size(); ++i) CHECK(muddy.members[i].total.rate >= clean.members[i].total.rate);
+            CHECK(member(muddy, "bolts").total.rate > member(clean, "bolts").total.rate);
+        }
+        const auto bare = seen(joint_with("", edited(coated, "hot-dip galvanised, sweep blasted", "blasted steel")), "C5");
+        const auto painted = seen(joint_with("", edited(coated, "hot-dip galvanised, sweep blasted", "painted")), "C5");
+        CHECK(member(painted, "bolts").added.rate < 0.3 * member(bare, "bolts").added.rate);
+        CHECK(member(painted, "rail at drawbar").added.rate < 0.3 * member(bare, "rail at drawbar").added.rate);
+    }
+
+    TEST_CASE("each faying plane has its own layer") {
+        const std::string text = std::string(two_cheeks);
+        const auto first = text.find("[[part]]\nkind = \"section\"");
+        REQUIRE(first != std::string::npos);
+        auto one_side = text;
+        one_side.insert(first, "[[part]]\nkind = \"layer\"\nmaterial = \"EPDM gasket\"\n\n");
+        const auto e = seen(joint_with("", one_side), "C4");
+        std::vector<double> shares;
+        for (const auto& c : e.contacts)
+            if (c.place == "faying edge") shares.push_back(c.electrolyte);
+        REQUIRE(shares.size() == 2);
+        CHECK(shares[0] < 1.0);
+        CHECK(shares[1] == 1.0);
+    }
+
+    TEST_CASE("what is derived line by line is what is told") {
+        const auto joint = joint_with("edges = \"edges sealed\"");
+        const auto& exposure = *built_in().of<Exposure>().find("surf coast");
+        const auto e = seen(joint, exposure);
+        const auto steps = derive_outlook(joint, exposure, built_in()).steps();
+        for (const auto& m : e.members) {
+            CAPTURE(m.name);
+            CHECK(std::any_of(steps.begin(), steps.end(),
+                              [&](const Step& step) { return step.symbol == "t" && step.value.si() == m.life.value(); }));
+        }
     }
 
     TEST_CASE("dry plate records are brought to wet candle") {

@@ -65,8 +65,10 @@ TEST_SUITE("joint/corrosion") {
         CHECK(has(said(edited(base, "sheltered water", "sheltered watr")), "the nearest is \"sheltered water\""));
         CHECK(has(said(base + "category = \"C3\"\n"), "one of the two is wanted"));
         CHECK(has(said(base + "chloride = \"20 mg/m2/d\"\n"), "given twice"));
-        CHECK(has(said(edited(base, "distance = \"150 m\"\n", "")), "chloride is wanted, or distance and shore"));
-        CHECK(has(said(edited(base, "temperature = \"17 degC\"\n", "")), "temperature, humidity and sulfur-dioxide are wanted"));
+        CHECK(has(said(edited(base, "distance = \"150 m\"\n", "")), "site.toml:6:9: error: shore is given without distance"));
+        CHECK(has(said(edited(base, "temperature = \"17 degC\"\n", "")),
+                  "temperature is missing: without a category the whole climate is wanted"));
+        CHECK(has(said("name = \"x\"\ndescription = \"y\"\ndistance = \"1 km\"\n"), "4 errors"));
         CHECK(has(said(edited(base, "name = \"our bay\"\n", "")), "name is missing"));
         CHECK(has(said(edited(base, "150 m", "1 m")), "distance is 1000 mm"));
         CHECK(has(said(base + "road-salt = \"pepper\"\n"), "accepted are"));
@@ -75,7 +77,7 @@ TEST_SUITE("joint/corrosion") {
         CHECK(has(said("name = [1]\nhumidity = true\n"), "2 errors") == false);  // and description besides
         CHECK(has(said("name = [1]\nhumidity = true\n"), "3 errors"));
         CHECK(has(said(""), "name is missing"));
-        CHECK(has(said("name = \"x\"\ndescription = \"y\"\n"), "neither a category nor a whole climate"));
+        CHECK(has(said("name = \"x\"\ndescription = \"y\"\n"), "neither a category nor a climate"));
         CHECK(said("name = \"x\"\ndescription = \"y\"\ncategory = \"C4\"\n") == "");
     }
 
@@ -88,6 +90,10 @@ TEST_SUITE("joint/corrosion") {
         CHECK(has(joint_said("exposures = [\"bad.toml\"]"), "bad.toml:2:1: error: humidty is not a known key"));
         CHECK(has(joint_said("exposures = \"C3\""), "a list is wanted"));
         CHECK(has(joint_said("exposures = [3]"), "text in quotes"));
+        CHECK(has(joint_said("exposures = [3]"), "1 error;"));
+        CHECK(has(joint_said("exposures = [\"bay.toml\", \"./bay.toml\"]"), "cannot be read"));
+        CHECK(
+            has(joint_said("", edited(lapped_rail, "name = \"drawbar\"", "name = \"bolts\"")), "would be taken for the joint's own bolts"));
         CHECK(has(joint_said("exposures = [\"C3\"]\nedges = \"edges seeled\""), "the nearest is \"edges sealed\""));
         CHECK(
             has(joint_said("edges = \"bare bolt\""), "an element for the bolt; for the edges there are \"edges open\", \"edges sealed\""));

@@ -377,6 +377,27 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
         CHECK(overlaid(other.path()).text.find("there is no table \"prices of steel\"\n") != std::string::npos);
     }
 
+    TEST_CASE("own rows that leave the outlook nothing to stand on are refused: a category, a place, a rate, a name") {
+        const auto told = [](const std::string& file, const std::string& what, const std::string& with) {
+            std::ifstream stream(std::string(FAYWRIGHT_SOURCE_DIR) + "/data/" + file);
+            std::string text{std::istreambuf_iterator<char>(stream), {}};
+            std::size_t count = 0;
+            for (auto at = text.find(what); at != std::string::npos; at = text.find(what, at + with.size()), ++count)
+                text.replace(at, what.size(), with);
+            REQUIRE(count > 0);
+            const Folder folder;
+            folder.write(file, text);
+            return overlaid(folder.path()).text;
+        };
+        CHECK(told("electrolytes.toml", "category = \"C3\"", "category = \"C4\"").find("no electrolyte is left for category C3") !=
+              std::string::npos);
+        CHECK(told("isolation.toml", "place = \"edges\"", "place = \"bolt\"").find("no element is left for the edges") !=
+              std::string::npos);
+        CHECK(told("metals.toml", "atmosphere = \"zinc\"\n", "").find("\"zinc\" must have the rate in air of zinc") != std::string::npos);
+        CHECK(told("isolation.toml", "layer = \"butyl tape\"", "layer = \"buttyl tape\"")
+                  .find("names \"buttyl tape\", which the table layers") != std::string::npos);
+    }
+
     TEST_CASE("a folder that cannot be read") {
         const Folder folder;
         const auto missing = folder.path() / "none";
