@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Holds the JSON of check, loads, calc, size and of a batch against the published schemas."""
+"""Holds the JSON of check, isolate, couples, loads, calc, size and of a batch against the published schemas."""
 import json
 import pathlib
 import subprocess
@@ -32,13 +32,22 @@ documents += 1
 for body in [c["free_body"] for c in loads["coupling"] if "free_body" in c] + [b for j in loads["joints"] for b in j.get("drawbar", [])]:
     for left in body["left_over"].values():
         assert left["unit"] in ("N", "N*m") and left["value"] < 1e-6, body
+isolate = schema("isolate-v1.json")
 for joint in sorted(set(root.glob("cli/demo/*.toml")) - {trailer}):
     answer = printed("check", str(joint))
     jsonschema.validate(answer, schema("check-v1.json"))
     ids = {check["id"] for check in answer["checks"]}
-    assert answer["governing"] in ids
+    assert answer["governing"] in ids | {"corrosion-life"}
     failed = any(check["status"] == "fail" for check in answer["checks"])
-    assert (answer["verdict"] == "fail") == failed, joint
+    assert (answer["verdict"] == "fail") == (failed or answer["corrosion"]["status"] == "fail"), joint
+    assert (answer["governing"] == "corrosion-life") == (not failed and answer["corrosion"]["status"] == "fail"), joint
+    for exposure in ["C1", "surf beach", "brined winter roads"]:
+        ranking = printed("isolate", str(joint), "--exposure", exposure, "--all")
+        jsonschema.validate(ranking, isolate)
+        states = [result["status"] for result in ranking["results"]]
+        assert states == sorted(states, key=["pass", "fail", "cannot-be-built"].index), joint
+        assert sum(result["as_written"] for result in ranking["results"]) <= 1, joint
+        documents += 1
     documents += 1
     drawn = printed("check", str(joint), "--uncertainty", "--samples", "1000")
     jsonschema.validate(drawn, schema("check-v1.json"))
@@ -56,6 +65,10 @@ for arguments in (
     ["bolt-group-in-plane", 'positions=[["0 mm","0 mm"],["60 mm","80 mm"]]', "force-x=0 kN", "force-y=10 kN", "moment=0 N*m"],
 ):
     jsonschema.validate(printed("calc", *arguments), calc)
+    documents += 1
+for arguments in (["--exposure", "surf coast"], ["--all"], ["--explain", "zinc", "carbon steel", "--area-ratio", "3"],
+                  ["--exposure", "launched, not rinsed", "--isolation", "EPDM gasket", "--with", "zinc"]):
+    jsonschema.validate(printed("couples", *arguments), schema("couples-v1.json"))
     documents += 1
 size = schema("size-v1.json")
 for more in ([], ["--quick"], ["--objective", "parts", "--target", "0.95"], ["--target", "0.05"]):

@@ -73,7 +73,7 @@ Recorder derive_couple(const CouplesTask& task, const CoupleCell& cell) {
         };
         const auto& members = attack.kinetics->members;
         tell("i_L", "limiting current of oxygen through the film: 4 F D C/d", attack.limit);
-        tell("x_c", "reach along the film of a cathode at its share s_L of that limit: sqrt(2 k d 0.4 V/(s_L i_L))", attack.reach);
+        tell("x_c", "reach along the film of a cathode at that limit: sqrt(2 k d 0.4 V/i_L)", attack.reach);
         if (members[0].own_potential) tell("E_a", "the anode's potential alone under this film (V against SCE)", *members[0].own_potential);
         if (members[1].own_potential) tell("E_c", "the cathode's", *members[1].own_potential);
         tell("E", "common potential: dissolution equals oxygen reduced, by the curves of the table of metals", attack.kinetics->potential);

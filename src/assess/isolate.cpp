@@ -148,8 +148,8 @@ bool better(const MethodResult& a, const MethodResult& b) {
     const auto key = [](const MethodResult& r) {
         const auto step = [](Duration life) { return -std::round(100.0 * std::log(max(in_years(life), 0.1))); };
         return std::make_tuple(!r.refused.empty(), !r.passes, !(r.holds && r.shortest_life() > years(0)), r.exposures_failed(),
-                               step(r.shortest_wall_life()), step(r.shortest_life()), !r.holds, std::round(100.0 * r.utilisation),
-                               work_of(r.method));
+                               step(r.shortest_wall_life()), -std::round(100.0 * r.wall_lives()), step(r.shortest_life()), !r.holds,
+                               !r.trouble.empty(), std::round(100.0 * r.utilisation), work_of(r.method));
     };
     return key(a) < key(b);
 }
@@ -351,6 +351,14 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
     }
     if (changes.size() > 1) try_out("all of these together", together);
     return out;
+}
+
+double MethodResult::wall_lives() const {
+    double sum = 0.0;
+    for (const auto& exposure : exposures)
+        for (const auto& member : exposure.members)
+            if (member.is_wall) sum += std::log(max(in_years(member.life), 0.1));
+    return sum;
 }
 
 std::string MethodResult::what_governs() const {

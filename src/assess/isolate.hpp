@@ -47,6 +47,8 @@ struct MethodResult {
     [[nodiscard]] Duration shortest_life() const;
     /// The same of what cannot be renewed: the aluminium.
     [[nodiscard]] Duration shortest_wall_life() const;
+    /// Sum of the logarithms of the lives of all that aluminium: where the shortest are equal, the others tell.
+    [[nodiscard]] double wall_lives() const;
 };
 
 /// One thing changed besides, on the best method: what a designer could do when nothing passes.
@@ -80,7 +82,7 @@ struct IsolationRanking {
 };
 
 /// Ranks every composition: those that pass first, then those that hold and begin with a coat; then by exposures failed,
-/// by the life of the aluminium, which nobody renews, by the shortest life (lives within 1 % are equal), by whether they hold, by
+/// by the lives of the aluminium, which nobody renews, by the shortest life (lives within 1 % are equal), by whether they hold, by
 /// utilisation, and by how few steps they ask for. Nothing after a mistake in the file. The task must outlive the ranking.
 [[nodiscard]] std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagnostics& diagnostics);
 

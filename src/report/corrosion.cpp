@@ -63,7 +63,7 @@ std::string exposure_text(const ExposureOutlook& e, Duration promised) {
         else
             out += m.name + ", " + m.stake + '\n' + std::string(43, ' ');
         out += m.lasts ? "no end seen\n" : fitted(band_text(m.total), 20) + life_band_text(m) + '\n';
-        if (m.by_upper)
+        if (m.by_upper && *m.by_upper <= years(200))
             out += fmt::format("         by the power law of ISO 9224, rain-washed: {} to {} years\n", life_text(*m.by_upper),
                                life_text(*m.by_mean));
     }

@@ -69,7 +69,9 @@ std::string scheme_text(const Compatibility& row) {
 std::string rule_text(const Tables& tables, const Row<Metal>& a, const Row<Metal>& b) {
     for (const auto* row : opinions(tables, a, b))
         if (row->scheme == CompatibilityScheme::adm && row->statement)
-            return row->statement->starts_with("protection") ? "protect" : "free";
+            return row->statement->starts_with("protection")             ? "protect"
+                   : row->statement->find("except") != std::string::npos ? "not in salt"
+                                                                         : "may touch";
     return "";
 }
 
@@ -131,19 +133,19 @@ std::string couples_by_category_text(const Tables& tables, const Row<Metal>& met
                                      double area_ratio) {
     std::string out = wrapped(
         fmt::format("COUPLES with {}, by corrosivity at the joint{}", metal.name, isolation == nullptr ? "" : ", with " + isolation->name));
-    out += "\n  " + fitted("metal", 26);
+    out += "\n  " + fitted("metal", 21);
     std::vector<std::vector<CoupleCell>> columns;
     for (const char* category : {"C2", "C3", "C4", "C5", "CX"}) {
         const auto* exposure = tables.of<Exposure>().find(category);
         if (exposure == nullptr) continue;
-        out += fitted_right(category, 10);
+        out += fitted_right(category, 8) + ' ';
         columns.push_back(couples_with({*exposure, tables, isolation, area_ratio}, metal));
     }
     out += '\n';
     for (std::size_t i = 0; i < tables.of<Metal>().rows.size(); ++i) {
         const auto& row = tables.of<Metal>().rows[i];
         if (&row == &metal) continue;
-        out += "  " + fitted(row.name, 26);
+        out += "  " + fitted(row.name, 21);
         for (const auto& column : columns) {
             const auto& cell = column[i];
             const bool rated = cell.attack.anode != nullptr && !cell.attack.no_rate;
@@ -152,13 +154,14 @@ std::string couples_by_category_text(const Tables& tables, const Row<Metal>& met
                                  : cell.attack.anode == nullptr && !cell.attack.unplaced ? "-"
                                                                                          : "?") +
                                     (rated && cell.attack.anode != &metal ? "*" : " "),
-                                10);
+                                9);
         }
         out += fmt::format("  {}\n", rule_text(tables, metal, row));
     }
     out += wrapped(
         fmt::format("um/a added to {}, or with * to the other metal; s still or slow, m marked, f fast, r ruinous; - neutral; ? no rate "
-                    "is known. protect, free: what a design rule for aluminium (ADM M.7) asks whatever the rate. --exposure E tells one "
+                    "is known. protect, not in salt, may touch: what a design rule for aluminium (ADM M.7) asks, whatever the rate. "
+                    "--exposure E tells one "
                     "place, --explain A B one pair.",
                     metal.name),
         "  ", "  ");

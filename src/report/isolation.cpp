@@ -139,7 +139,8 @@ std::string ranking_text(const IsolationRanking& ranking, RankingExtent extent) 
     std::string out = wrapped(ranking.title, best.passes ? "FOUND  " : "NONE PASSES  ", "      ");
     out += wrapped(heading(ranking));
     out += '\n' + wrapped(advice(ranking));
-    out += extent == RankingExtent::all ? "\nRANKING, every composition\n" : "\nRANKING, the best with each element between the faces\n";
+    out += extent == RankingExtent::all ? "\nRANKING, every composition\n"
+                                        : "\nRANKING, the best with each element between the faces, its place among all\n";
     for (const auto index : shown_results(ranking, extent)) out += result_text(ranking, index);
     if (best.refused.empty()) {
         out += "\nPARTS with the first: um/a and years, two in three within the brackets\n";

@@ -103,6 +103,21 @@ TEST_SUITE("assess/isolate") {
         }
     }
 
+    TEST_CASE("a stainless tube never ranks before an aluminium one of the same method, nor open edges before sealed ones, by the sea") {
+        const auto ranking = ranked(demo("drawbar.toml"), {"surf coast"});
+        const auto place_of = [&](const std::string& name) {
+            return std::find_if(ranking.results.begin(), ranking.results.end(), [&](const auto& r) { return r.method.name() == name; }) -
+                   ranking.results.begin();
+        };
+        for (const auto& r : ranking.results) {
+            if (!r.refused.empty()) continue;
+            const auto name = r.method.name();
+            if (name.find("stainless tube") != std::string::npos)
+                CHECK(place_of(edited(name, "stainless tube", "aluminium tube")) < place_of(name));
+            if (name.find("edges open") != std::string::npos) CHECK(place_of(edited(name, "edges open", "edges sealed")) < place_of(name));
+        }
+    }
+
     TEST_CASE("each element does to the joint what its row says: friction, layers, pressure") {
         const auto ranking = ranked(demo("drawbar.toml"), {"C3"});
         const std::string rest = "; bare bolt; galvanised steel tube; edges open";
