@@ -9,12 +9,15 @@ if ((${#missing[@]})); then apt-get update -qq && apt-get install -y -qq --no-in
 cmake --preset bench >/dev/null
 cmake --build --preset bench
 build=build/bench
-for name in units assess search; do
+for name in units assess search couple; do
   "$build/tests/bench/bench_$name" --benchmark_repetitions=5 --benchmark_report_aggregates_only=true \
     --benchmark_out_format=json --benchmark_out="$build/$name.json" >/dev/null
 done
 hyperfine -N --warmup 20 --runs 200 --export-json "$build/start.json" "$build/faywright --version" \
   "$build/faywright check cli/demo/drawbar.toml" >/dev/null
+places=(inland\ farm C3 C4 surf\ coast surf\ beach launched,\ not\ rinsed)
+hyperfine -N -i --warmup 5 --runs 50 --export-json "$build/isolate.json" "$build/faywright --version" \
+  "$build/faywright isolate cli/demo/drawbar.toml$(printf " --exposure '%s'" "${places[@]}")" >/dev/null
 median() { jq -r --arg n "$2_median" '.benchmarks[] | select(.name == $n) | .'"$3" "$build/$1.json"; }
 echo
 jq -rn --argjson u "$(median units with_units cpu_time)" --argjson b "$(median units bare cpu_time)" \
@@ -31,3 +34,6 @@ jq -rn --argjson n "$(median assess drawn items_per_second)" --argjson a "$(medi
   '"joints drawn a second, over assessments  \($n / $a * 100 | round / 100)   (wanted: at least 1)"'
 jq -rn --argjson n "$(median assess drawn allocations)" '"allocations for each joint drawn        \($n)   (wanted: below 0.01: some for each block)"'
 jq -r '"check of the demo over --version        \(.results[1].median / .results[0].median * 100 | round / 100)   (wanted: at most 3)"' "$build/start.json"
+jq -r '"isolate, six exposures, over --version   \(.results[1].median / .results[0].median * 10 | round / 10)   (wanted: at most 20)"' "$build/isolate.json"
+jq -rn --argjson n "$(median couple couple/2 items_per_second)" '"mixed potentials a second, two metals    \($n | round)"'
+jq -rn --argjson n "$(median couple couple/4 items_per_second)" '"mixed potentials a second, four metals   \($n | round)"'
