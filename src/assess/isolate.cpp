@@ -31,7 +31,7 @@ struct Composer {
 
     /// The new surface, unless the old one has that kind of coat already.
     void resurface(std::string& surface, const std::string& wanted) const {
-        if (coat_of(surface) != coat_of(wanted)) surface = wanted;
+        if (coat_of(surface) != coat_of(wanted) || coat_of(wanted) == Coat::organic) surface = wanted;
     }
 
     void resurface_all(JointFile& file, const IsolationElement& faying) const {
@@ -149,7 +149,8 @@ bool better(const MethodResult& a, const MethodResult& b) {
         const auto step = [](Duration life) { return -std::round(100.0 * std::log(max(in_years(life), 0.1))); };
         return std::make_tuple(!r.refused.empty(), !r.passes, !(r.holds && r.shortest_life() > years(0)), r.exposures_failed(),
                                step(r.shortest_wall_life()), -std::round(100.0 * r.wall_lives()), step(r.shortest_life()), !r.holds,
-                               !r.trouble.empty(), std::round(100.0 * r.utilisation), work_of(r.method));
+                               !r.trouble.empty(), std::round(100.0 * r.utilisation),
+                               r.method.edges == nullptr ? 1.0 : r.method.edges->electrolyte_middle, work_of(r.method));
     };
     return key(a) < key(b);
 }
@@ -340,6 +341,11 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
             result.exposures.push_back(outlook_in(*joint, place, task.tables));
             result.passes = result.passes && result.exposures.back().passes;
         }
+        // What changes nothing helps nothing.
+        const auto& first = out.best();
+        if (result.holds == first.holds && result.shortest_life() <= 1.01 * first.shortest_life() &&
+            result.shortest_wall_life() <= 1.01 * first.shortest_wall_life())
+            return;
         out.levers.push_back({name, result.holds, result.passes, result.shortest_life(), result.shortest_wall_life()});
     };
     auto together = best;

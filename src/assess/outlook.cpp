@@ -74,8 +74,20 @@ struct Composer {
     Place& place;
     ExposureOutlook& out;
     Steps& steps;
+    std::string shares = {};  ///< in words, what the electrolyte's share of the contact at hand is made of
 
     void tell(const char* symbol, const char* words, const auto& value) const { static_cast<void>(steps.stated(symbol, words, value)); }
+    void share_of(const std::initializer_list<const IsolationElement*> elements, const char* besides = "") {
+        if constexpr (keeps_steps<Steps>) {
+            shares = fmt::format("electrolyte at the contact, mean over {}", print(Value(joint.life)));
+            for (const auto* e : elements)
+                if (e != nullptr)
+                    shares += fmt::format("{} {} to {} and {} over {}", e == *elements.begin() ? ":" : " times",
+                                          print_number(e->electrolyte_new, 3), print_number(e->electrolyte_middle, 3),
+                                          print_number(e->electrolyte_neglected, 3), print(Value(e->life())));
+            shares += besides;
+        }
+    }
     void heading(const std::string& title) const {
         if constexpr (keeps_steps<Steps>) steps.heading(title, composed);
     }
@@ -158,6 +170,7 @@ struct Composer {
     /// Over which a share's mean is taken. A maintained seal is new again at the end of its life.
     [[nodiscard]] Duration span_of(Duration life) const { return joint.surroundings.maintained ? min(life, joint.life) : joint.life; }
     [[nodiscard]] double mean_of(const Ageing& share, Duration life) const { return mean_over(share, life, span_of(life)); }
+    [[nodiscard]] const IsolationElement* edges_element() const { return joint.surroundings.edges ? &*joint.surroundings.edges : nullptr; }
     [[nodiscard]] double edges() const {
         const auto& element = joint.surroundings.edges;
         return element ? mean_of(element->electrolyte(), element->life()) : 1.0;
@@ -205,17 +218,18 @@ struct Composer {
         const bool counted = c.painted_between;
         const double bare = cathode.is_painted() && !counted ? mean_of(bare_share, cathode.paint()) : 1.0;
         const double left = c.path * c.electrolyte * bare;
-        // Isolation is uncertain by a factor of about 1.6 either way when new, 2.7 when aged.
-        const double doubt = left == 1.0 ? 1.0 : std::exp(joint.surroundings.maintained ? 0.5 : 1.0);
+        // What isolation leaves is uncertain by a factor of about 2.7 either way.
+        const double doubt = left == 1.0 ? 1.0 : std::exp(1.0);
         const auto sea = attack.immersed * c.path;
         if constexpr (keeps_steps<Steps>) {
             steps.heading(Couple::formula.title, Couple::formula.source);
             static_cast<void>(Couple::compute(attack.inputs, steps));
             heading(fmt::format("{} pays beside {}: {}", attack.anode->name, attack.cathode->name, c.place));
             tell("P", "metallic path, mean over the promised life (1: a bare bolt or the lamps' earth bridges)", c.path);
-            tell("W", "electrolyte at the contact, mean over the promised life", c.electrolyte);
+            tell("W", shares.c_str(), c.electrolyte);
             if (bare < 1.0) tell("b", "bare share of the painted cathode, mean over the promised life", bare);
-            tell("G_left", "what isolation leaves of the couple, hours under sea water in it", attack.added.rate * left + sea);
+            if (sea > um_per_a(0)) tell("G_sea", "the hours under sea water add this, times P", attack.immersed);
+            tell("G_left", sea > um_per_a(0) ? "G P W (times b) + G_sea P" : "G P W (times b)", attack.added.rate * left + sea);
         }
         return {attack.added.low * (left / doubt) + sea, attack.added.rate * left + sea, attack.added.high * min(left * doubt, 1.0) + sea};
     }
@@ -300,11 +314,17 @@ struct Composer {
         m.own = zinc_rate(body, c);
         m.added = now;
         m.total = sum(m.own, m.added);
-        heading(fmt::format("{} at the {}: {}", body.name, c.place, m.stake));
+        heading(fmt::format("{} ({}): {}", body.name, c.place, m.stake));
         const auto d = body.zinc;
         const auto r_0 = m.own.rate, G_left = m.added.rate;
         tell("d", "zinc at stake: least local thickness, or as given", d);
-        tell("r_0", "its own rate; crevice (1 + (zinc-crevice - 1) W), mud and hours under sea water in it", r_0);
+        if (c.hidden) {
+            tell("W", shares.c_str(), c.electrolyte);
+            tell("c_z", "zinc's crevice, unsealed; its own rate is multiplied by 1 + (c_z - 1) W", out.electrolyte->zinc_crevice);
+        }
+        if (out.atmosphere.muddy) tell("c_m", "mud multiplies it by this at least", mud_on_zinc);
+        if (out.atmosphere.immersed > 0.0) tell("r_sea", "hours under sea water add 20 um/a of them", sea_zinc() * out.atmosphere.immersed);
+        tell("r_0", "its own rate with all that", r_0);
         tell("G_left", "what the couple adds", G_left);
         FAYWRIGHT_STEP(r, r_0 + G_left);
         const auto lives = zinc_lives(body, m.total);
@@ -316,8 +336,10 @@ struct Composer {
         m.life_low = lives[0];
         m.life = t;
         m.life_high = lives[2];
-        tell("t_low", "at the high end of the rate and the low end of the paint's life, nothing for their company", m.life_low);
-        tell("t_high", "at the low end of the rate and the high ends of the rest", m.life_high);
+        tell("r_low", "low end: those of own rate and couple together, isolation's factor of 2.7 in it", m.total.low);
+        tell("r_high", "high end", m.total.high);
+        tell("t_low", "low end of the paint's life + d/r_high, nothing for their company", m.life_low);
+        tell("t_high", "k_p (high end of the paint's life + k_z^2 d/r_low)", m.life_high);
         if (!body.is_painted()) {
             m.by_upper = time_to_lose(d, AtmosphereMetal::zinc, r, LossExponent::upper);
             m.by_mean = time_to_lose(d, AtmosphereMetal::zinc, r, LossExponent::mean);
@@ -331,6 +353,7 @@ struct Composer {
     void pitted(const Body& body, const Body& partner, const ContactOutlook& c, const RateBand& now, const RateBand& later, Length wall) {
         MemberOutlook m;
         m.name = fmt::format("{} at {}", body.name, partner.name);
+        m.pits = true;
         m.is_wall = body.name != "tube";
         m.thickness = PitDepth::stood(wall);
         m.stake = fmt::format("pits of {}", print(Value(m.thickness), 3));
@@ -375,7 +398,9 @@ struct Composer {
             tell("r_2", "own rate times c, and what the couple adds beside what lies under the zinc", after.rate);
         }
         tell("t", "h/(k r_1), or where that is later than t_1: t_1 + (h/k - r_1 t_1)/r_2", m.life);
-        tell("t_low", "the same with zinc, rates and pits at the bad end of their scatter", m.life_low);
+        tell("q", "rates at the bad end are this many times r_1: exp sqrt(ln^2(high/r_1) + ln^2(10/k)); r_2 likewise",
+             far(m.total.high, m.total.rate));
+        tell("t_low", "the same with those rates and the partner's zinc at its low end", m.life_low);
         tell("t_high", "and at the good end", m.life_high);
         keep(std::move(m));
     }
@@ -386,14 +411,16 @@ struct Composer {
         m.severity =
             std::max(severity_of_rate(m.added.rate),
                      m.lasts ? Severity::still : severity_of_share(m.life > years(0) ? static_cast<double>(joint.life / m.life) : 1e6));
-        const auto same = std::find_if(out.members.begin(), out.members.end(), [&](const auto& each) { return each.name == m.name; });
+        const auto same = std::find_if(out.members.begin(), out.members.end(),
+                                       [&](const auto& each) { return each.name == m.name && each.pits == m.pits; });
         if (same == out.members.end())
             out.members.push_back(std::move(m));
         else {
-            // The worse stays, and the worst of both low ends.
-            const auto low = min(m.life_low, same->life_low);
+            // The worse stays, and the worse of both ends.
+            const auto low = min(m.life_low, same->life_low), high = min(m.life_high, same->life_high);
             if (m.life < same->life) *same = std::move(m);
             same->life_low = low;
+            same->life_high = high;
         }
     }
 
@@ -409,9 +436,11 @@ struct Composer {
             const auto& head = joint.plies[static_cast<std::size_t>(plane.head_ply)];
             const auto& nut = joint.plies[static_cast<std::size_t>(plane.nut_ply)];
             const auto& faying = faying_element_of(joint, plane, tables);
+            share_of({&faying, edges_element()});
             contact(body_of(head), body_of(nut), "faying edge", true, faying_path(faying), faces_and_edges(faying), std::nullopt,
                     head.thickness, nut.thickness, faying.plate_surface && faying.electrolyte_new < 1.0);
         }
+        share_of({edges_element()});
         for (const bool at_head : {true, false}) {
             const auto& ply = at_head ? joint.plies.front() : joint.plies.back();
             contact(body_of(ply), fasteners, at_head ? "bolt head" : "nut", false, ply.side == Side::rail ? fixing_path() : 1.0, sealed,
@@ -421,8 +450,10 @@ struct Composer {
         if (!inside) return;
         const double cavity = joint.surroundings.cavity_waxed ? mean_of({0.1, 0.3, 0.6}, years(5)) : 1.0;
         const auto* wall = joint.near_wall();
+        share_of({}, joint.surroundings.cavity_waxed ? ": wax 0.1 to 0.3 and 0.6 over 5 years" : ": the cavity is drained, not closed");
         contact(body_of(*wall), *inside, "inside the rail", true, 1.0, cavity, std::nullopt, wall->thickness, tube_wall());
         // The bore is closed by what is clamped on both its ends: some water stays.
+        share_of({edges_element()}, ", times 0.3 in the bore");
         contact(*inside, fasteners, "bore of the tube", true, fixing_path(), 0.3 * sealed, std::nullopt, tube_wall(), mm(0));
     }
 
@@ -587,7 +618,7 @@ Recorder derive_outlook(const Joint& joint, const Row<Exposure>& exposure, const
     tell("d", "film", e.film);
     tell("c_Cl", "chloride in it", e.chloride);
     tell("f_w", "share of the year that it is wet", place.wet_share);
-    tell("m", "multiplier of a couple", e.multiplier);
+    tell("m", "multiplier of a couple, as much larger as it is wetter than the category", e.multiplier * place.wet_share / e.wet_share);
     tell("c_0", "factor of an unsealed crevice in aluminium", e.crevice);
     ExposureOutlook out;
     compose(joint, place, tables, out, steps);

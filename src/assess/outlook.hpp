@@ -75,6 +75,7 @@ struct MemberOutlook {
     RateBand own, added, total;
     Duration life_low, life, life_high;
     std::optional<Duration> by_upper, by_mean;  ///< of zinc at the central rate, by the power law of ISO 9224
+    bool pits = false;                          ///< aluminium by its pits, in distinction from zinc or steel of a part so named
     bool is_wall = false;                       ///< aluminium, which nobody renews
     bool lasts = false;                         ///< no end in sight: told for stainless
     Severity severity = Severity::still;

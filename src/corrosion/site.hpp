@@ -176,7 +176,11 @@ template <class Steps = NoSteps>
     double chloride_scatter = 0.0;
     if (!site.category) {
         out.chloride = site.chloride;
-        if (site.chloride && site.chloride_method == ChlorideMethod::dry_plate) out.chloride = as_wet_candle(*site.chloride);
+        if (site.chloride && site.chloride_method == ChlorideMethod::dry_plate) {
+            out.chloride = as_wet_candle(*site.chloride);
+            steps.heading("Chloride of a dry plate as a wet candle catches it", at_joint);
+            static_cast<void>(steps.stated("S", "2.4 times", *out.chloride));
+        }
         if (!site.chloride) {
             const ChlorideFromDistance::Inputs where{.distance = *site.distance, .shore = *site.shore};
             steps.heading(ChlorideFromDistance::formula.title, ChlorideFromDistance::source(*site.shore));
@@ -233,18 +237,20 @@ template <class Steps = NoSteps>
                  "middle of the category's band: geometric mean of its ends (C1: half its limit; aluminium ends C1 at 0.2 and CX at 30 "
                  "g/m2, ours)",
                  detail::band_of(metal, *site.category).rate);
-        tell("u", "factor where neither rain nor hose washes salt off", out.unwashed);
+        tell("a", "saltiness: ln(S/3)/ln 20 between 0 and 1; of a category 0 below C3, 0.5 in C3, 1 above", salty);
+        tell("u", "factor where neither rain (1 + a) nor hose (1 + 0.4 a) washes salt off", out.unwashed);
         tell("l", "factor of weekly launching without rinsing", out.unrinsed);
-        tell("s_0",
-             "standard deviation of the rate's natural logarithm: the estimate's, or half the band's, with 0.6 of ln chloride's where "
-             "distance gives it",
-             each.scatter);
         if (out.salted_road) {
             const auto road = detail::band_of(metal, Corrosivity::c4);
             const auto with = [](Speed a, Speed b) { return sqrt(squared(a) + squared(b)); };
             each.rate = {with(each.rate.low, road.low), with(each.rate.rate, road.rate), with(each.rate.high, road.high)};
+            each.scatter = max(first_year_scatter(metal), std::log(static_cast<double>(each.rate.high / each.rate.rate)));
             tell("r_road", "the middle of C4, which salted roads add in quadrature", road.rate);
         }
+        tell("s_0",
+             "standard deviation of the rate's natural logarithm: the estimate's, or half the band's, with 0.6 of ln chloride's where "
+             "distance gives it",
+             each.scatter);
         tell("r_0", out.salted_road ? "first-year rate times both factors, and that of the road" : "first-year rate times both factors",
              each.rate.rate);
         out.open = std::max(out.open, each.open);

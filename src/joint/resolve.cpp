@@ -93,6 +93,7 @@ struct Resolver {
     void section(const SectionFile& part, const std::string& path);
     void tube(const SectionFile& part, const std::string& path, Section& section);
     void sides();
+    void check_fixing();
     void planes();
     void loads();
     void bolt_length();
@@ -456,6 +457,23 @@ void Resolver::sides() {
     }
 }
 
+/// A sleeve isolates only with an insulating washer between rail and bolt end, which is a layer of the stack.
+void Resolver::check_fixing() {
+    const auto& fixing = joint.surroundings.fixing;
+    if (!fixing || !fixing->washer_layer) return;
+    const auto bare = [this](const auto& from, const auto& to) {
+        const auto ply = std::find_if(from, to, [](const StackEntry& e) { return e.kind == StackKind::ply; });
+        return joint.plies[static_cast<std::size_t>(ply->index)].side == Side::rail &&
+               std::none_of(from, ply, [](const StackEntry& e) { return e.kind == StackKind::layer; });
+    };
+    const bool at_head = bare(joint.stack.begin(), joint.stack.end()), at_nut = bare(joint.stack.rbegin(), joint.stack.rend());
+    if (at_head || at_nut)
+        error("isolation.bridged",
+              fmt::format("corrosion.fixing \"{}\" isolates nothing: the {} rests on the rail without a layer between", fixing->name,
+                          at_head ? "bolt head" : "nut"),
+              "corrosion.fixing", "", fmt::format("add a part {{kind = \"layer\", material = \"{}\"}} there", *fixing->washer_layer));
+}
+
 void Resolver::planes() {
     const auto& overrides = file.overrides;
     std::optional<int> ply, layer;
@@ -626,6 +644,7 @@ std::optional<Joint> resolve(const JointFile& file, const Node& root, const Tabl
     r.parts();
     if (diagnostics.count() != before) return std::nullopt;
     r.sides();
+    r.check_fixing();
     r.planes();
     r.bolt_length();
     if (diagnostics.count() != before) return std::nullopt;

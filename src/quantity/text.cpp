@@ -322,7 +322,10 @@ tl::expected<Value, std::string> read_value(std::string_view text, const Dimensi
 std::string print_number(double number, int significant) {
     if (!std::isfinite(number)) return number > 0 ? "beyond all numbers" : "no number";
     if (number == 0.0) return "0";
-    const double size = std::abs(number);
+    double size = std::abs(number);
+    // Beside a bound of the plain form it is the rounded number that counts, so that printing what was printed changes nothing.
+    for (const double bound : {1e-4, 1e7})
+        if (size < bound && size > 0.9 * bound) size = std::strtod(fmt::format("{:.{}e}", size, significant - 1).c_str(), nullptr);
     if (size < 1e-4 || size >= 1e7) {
         auto text = fmt::format("{:.{}e}", number, significant - 1);
         auto exponent_at = text.find('e');

@@ -62,14 +62,13 @@ void check_whole(const Tables& tables, const std::filesystem::path& folder, Diag
         const auto file = folder / (std::string(table) + ".toml");
         diagnostics.error({"table.incomplete", message, TextPosition{std::make_shared<const std::string>(file.string())}, "", {}, ""});
     };
-    for (const auto& [category, word] : Words<Corrosivity>::all)
-        if (std::none_of(tables.of<Electrolyte>().rows.begin(), tables.of<Electrolyte>().rows.end(),
-                         [&](const auto& row) { return row.category == category; }))
-            error(Electrolyte::table, fmt::format("no electrolyte is left for category {}", word));
-    for (const auto& [place, word] : Words<IsolationPlace>::all)
-        if (std::none_of(tables.of<IsolationElement>().rows.begin(), tables.of<IsolationElement>().rows.end(),
-                         [&](const auto& row) { return row.place == place; }))
-            error(IsolationElement::table, fmt::format("no element is left for the {}", word));
+    const auto none = [](const auto& rows, const auto& fits) { return std::none_of(rows.begin(), rows.end(), fits); };
+    for (const auto& known : Words<Corrosivity>::all)
+        if (none(tables.of<Electrolyte>().rows, [&known](const auto& row) { return row.category == known.first; }))
+            error(Electrolyte::table, fmt::format("no electrolyte is left for category {}", known.second));
+    for (const auto& known : Words<IsolationPlace>::all)
+        if (none(tables.of<IsolationElement>().rows, [&known](const auto& row) { return row.place == known.first; }))
+            error(IsolationElement::table, fmt::format("no element is left for the {}", known.second));
     for (const auto& [name, metal] :
          {std::pair{"zinc", AtmosphereMetal::zinc}, std::pair{"carbon steel", AtmosphereMetal::carbon_steel},
           std::pair{"aluminium 5xxx, 6xxx, 7xxx", AtmosphereMetal::aluminium}, std::pair{"aluminium 2xxx", AtmosphereMetal::aluminium}}) {

@@ -134,9 +134,12 @@ TEST_SUITE("assess/outlook") {
     TEST_CASE("the bolt bridges every layer unless sleeved, and the lamps' earth bridges the sleeve") {
         const auto with_gasket = edited(coated, "[[part]]\nkind = \"section\"",
                                         "[[part]]\nkind = \"layer\"\nmaterial = \"EPDM gasket\"\n\n[[part]]\nkind = \"section\"");
+        const auto at = with_gasket.rfind("[[part]]");
+        const auto insulated =
+            with_gasket.substr(0, at) + "[[part]]\nkind = \"layer\"\nmaterial = \"glass-epoxy laminate\"\n\n" + with_gasket.substr(at);
         const std::string sleeve = "fixing = \"glass-epoxy sleeve and shoulder washer\"\n";
         const auto path = [&](const std::string& corrosion) {
-            return contact(seen(joint_with(corrosion, with_gasket), "surf coast"), "faying edge").path;
+            return contact(seen(joint_with(corrosion, insulated), "surf coast"), "faying edge").path;
         };
         CHECK(path("") == 1.0);
         CHECK(path("chassis-earth = \"one side\"\n") == 1.0);

@@ -127,7 +127,13 @@ TEST_SUITE("joint/corrosion") {
     TEST_CASE("a sleeve widens the rail's holes and the tube's bore") {
         Diagnostics diagnostics;
         const auto bare = read_joint(lapped_rail, "joint.toml", built_in(), diagnostics);
-        const auto sleeved = read_joint(std::string(lapped_rail) + "\n[corrosion]\nfixing = \"nylon sleeve and shoulder washer\"\n",
+        const auto washer = [](const std::string& text) {
+            return text.substr(0, text.rfind("[[part]]")) + "[[part]]\nkind = \"layer\"\nmaterial = \"nylon gasket\"\n\n" +
+                   text.substr(text.rfind("[[part]]"));
+        };
+        CHECK(has(joint_said("fixing = \"nylon sleeve and shoulder washer\""),
+                  "isolates nothing: the nut rests on the rail without a layer"));
+        const auto sleeved = read_joint(washer(lapped_rail) + "\n[corrosion]\nfixing = \"nylon sleeve and shoulder washer\"\n",
                                         "joint.toml", built_in(), diagnostics);
         REQUIRE_MESSAGE(sleeved, diagnostics.text());
         CHECK(in_mm(sleeved->near_wall()->hole_diameter - bare->near_wall()->hole_diameter) == doctest::Approx(2));
