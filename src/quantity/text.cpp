@@ -324,8 +324,8 @@ std::string print_number(double number, int significant) {
     if (number == 0.0) return "0";
     double size = std::abs(number);
     // Beside a bound of the plain form it is the rounded number that counts, so that printing what was printed changes nothing.
-    for (const double bound : {1e-4, 1e7})
-        if (size < bound && size > 0.9 * bound) size = std::strtod(fmt::format("{:.{}e}", size, significant - 1).c_str(), nullptr);
+    if (size > 0.9e-4 && size < 1e-4) size = std::strtod(fmt::format("{:.{}e}", size, significant - 1).c_str(), nullptr);
+    if (size < 1e7 && size >= 1e7 - 0.5) size = 1e7;
     if (size < 1e-4 || size >= 1e7) {
         auto text = fmt::format("{:.{}e}", number, significant - 1);
         auto exponent_at = text.find('e');
