@@ -62,6 +62,11 @@ std::string candidate_text(const SearchTask& task, const Candidate& candidate, c
            wrapped(options_text(task, candidate), "        ", "        ");
 }
 
+/// Why variants are refused before any check: some may be buildable and corrode too soon.
+std::string refused_words(const SearchAnswer& answer) {
+    return answer.refusals.contains("corrosion.life") ? "cannot be built or corrode too soon" : "cannot be built";
+}
+
 std::string why_not_text(const SearchTask& task, const SearchAnswer& answer) {
     std::string out = "\nWHY NOT: what becomes of the variants with each option\n";
     for (std::size_t i = 0; i < task.choices.size(); ++i) {
@@ -76,7 +81,7 @@ std::string why_not_text(const SearchTask& task, const SearchAnswer& answer) {
                 if (++told > 3) break;
                 words += fmt::format("; fails {} in {}", id, percent(count, tally.variants));
             }
-            if (tally.refused > 0) words += fmt::format("; cannot be built in {}", percent(tally.refused, tally.variants));
+            if (tally.refused > 0) words += fmt::format("; {} in {}", refused_words(answer), percent(tally.refused, tally.variants));
             out += wrapped(words, fmt::format("    {}: ", task.choices[i].names[o]), "      ");
         }
     }
@@ -84,7 +89,8 @@ std::string why_not_text(const SearchTask& task, const SearchAnswer& answer) {
         std::string reasons;
         for (const auto& [code, count] : answer.refusals)
             reasons += fmt::format("{}{} {}", reasons.empty() ? "" : ", ", grouped(count), code);
-        out += wrapped(fmt::format("{}; the first: {}", reasons, answer.refusal_example), "  cannot be built: ", "    ");
+        out += wrapped(fmt::format("{}; the first: {}", reasons, answer.refusal_example), fmt::format("  {}: ", refused_words(answer)),
+                       "    ");
     }
     return out;
 }
@@ -122,8 +128,8 @@ std::string search_text(const SearchTask& task, const SearchAnswer& answer, cons
     if (task.quick)
         out += wrapped(fmt::format("{} variants, quick: what cannot be among the best was not assessed", grouped(answer.variants)));
     else
-        out += wrapped(fmt::format("{} variants: {} pass, {} fail, {} cannot be built", grouped(answer.total.variants),
-                                   grouped(answer.total.passed), grouped(answer.total.failed), grouped(answer.total.refused)));
+        out += wrapped(fmt::format("{} variants: {} pass, {} fail, {} {}", grouped(answer.total.variants), grouped(answer.total.passed),
+                                   grouped(answer.total.failed), grouped(answer.total.refused), refused_words(answer)));
     out += wrapped(
         fmt::format("every check at a utilisation of {} or less; least {} first", print_number(task.target, 3), word_of(task.objective)));
     if (!answer.best.empty()) {
