@@ -449,7 +449,7 @@ private:
     /// "8Z", "10X".
     std::size_t nut_mark(std::size_t at) {
         const auto value = text_.whole(at);
-        if (!value || !is_nut_class(value->digits) || text_.goes_on(value->end + 1)) return 0;
+        if (!value || !is_nut_class(value->digits) || !text_.goes_on(value->end) || text_.goes_on(value->end + 1)) return 0;
         const auto token = text_.written(at, value->end + 1);
         if (!token.ends_with('Z') && !token.ends_with('X')) return 0;
         if (starts_number(text_.after_spaces(value->end + 1))) return 0;
@@ -676,7 +676,7 @@ private:
         if (out_.assembly == "EN 14399") ask("EN 14399 without a part number: which part of it, and is it system HR or HV?");
         if (products.empty() && !out_.assembly)
             for (const auto& shape : shapes_)
-                ask(fmt::format("\"{}\": to which standard? The bearing face depends on it{}", shape.token,
+                ask(fmt::format("\"{}\": to which standard, since its bearing face depends on it{}?", shape.token,
                                 shape.value == "bolt" ? " (EN 1665 and ISO 4162 differ)" : ""));
         for (const auto& said : threads_) {
             if (full && *full != (said.value == "full")) {
@@ -883,7 +883,8 @@ private:
         if (stainless && std::any_of(kinds.begin(), kinds.end(), [](const Said& said) { return said.value != "stainless"; }))
             return ask(fmt::format("\"{}\" on stainless steel: which material and finish?", kinds.front().token));
         if (kinds.size() > 1) return ask_which("finish", kinds);
-        if (kinds.empty() && stainless && !carbon) kinds.push_back({"stainless", "stainless"});
+        if (kinds.empty() && stainless && !carbon)
+            kinds.push_back({(!classes_.empty() ? classes_ : !groups_.empty() ? groups_ : stainless_).front().token, "stainless"});
         if (kinds.empty()) {
             out_.offer.lubricant = lubricant;
             for (const auto& said : distinct(uncertain_)) ask(fmt::format("\"{}\": which finish, {}?", said.token, said.value));
@@ -911,7 +912,7 @@ private:
         else if (choices.size() == 1)
             ask(fmt::format("\"{}\": with {}?", kinds.front().token, choices.front()));
         else
-            ask(fmt::format("{}: {}?", kind, any_of_these(choices)));
+            ask(fmt::format("\"{}\" is {}: {}?", kinds.front().token, kind, any_of_these(choices)));
     }
 
     EvenText text_;

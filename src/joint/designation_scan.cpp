@@ -48,6 +48,7 @@ EvenText::EvenText(std::string_view text) : text_(text) {
 }
 
 std::string EvenText::written(std::size_t from, std::size_t to) const {
+    to = std::min(to, even_.size());
     while (from < to && even_[from] == ' ') ++from;
     while (to > from && even_[to - 1] == ' ') --to;
     return shown(text_.substr(from_[from], from_[to] - from_[from]));
