@@ -34,6 +34,7 @@ public:
         settle_nut_class();
         settle_bolt_class();
         settle_finish();
+        settle_use();
         for (const auto& number : found_.numbers) found_.unknown(number.token, {});
     }
 
@@ -91,18 +92,15 @@ private:
             for (const auto& shape : found_.shapes)
                 found_.ask(fmt::format("\"{}\": to which standard, since its bearing face depends on it{}?", shape.token,
                                        shape.value == "bolt" ? " (EN 1665 and ISO 4162 differ)" : ""));
-        for (const auto& said : found_.threads) {
-            if (full && *full != (said.value == "full")) {
-                found_.ask(fmt::format("\"{}\" contradicts {}: is the bolt threaded to the head?", said.token, products.front().token));
-                full.reset();
-                break;
-            }
-            full = said.value == "full";
-        }
-        if (distinct(found_.threads).size() > 1) {
-            found_.ask_which("thread length", found_.threads);
+        const auto said = distinct(found_.threads);
+        if (said.size() > 1) {
+            found_.ask_which("thread length", said);
             full.reset();
-        }
+        } else if (said.size() == 1 && full && *full != (said.front().value == "full")) {
+            found_.ask(fmt::format("\"{}\" contradicts {}: is the bolt threaded to the head?", said.front().token, products.front().token));
+            full.reset();
+        } else if (said.size() == 1)
+            full = said.front().value == "full";
         if (is(Part::bolt)) found_.out.offer.fully_threaded = full;
     }
 
@@ -142,7 +140,7 @@ private:
         if (series.size() > 1) return found_.ask_which("thread series", series);
         std::vector<std::string> fitting, same;
         for (const auto& row : found_.tables.of<InchThread>().rows) {
-            if (row.size != inch.size && row.size + ".0" != inch.size) continue;
+            if (std::abs(in_um(row.diameter - inch.diameter)) > 1) continue;
             same.push_back(row.name);
             if ((!inch.threads || *inch.threads == static_cast<int>(row.threads_per_inch)) &&
                 (series.empty() || series.front().value == row.series))
@@ -342,6 +340,13 @@ private:
             found_.ask(fmt::format("\"{}\" is {}: {}, or otherwise?", kinds.front().token, kind, choices.front()));
         else
             found_.ask(fmt::format("\"{}\" is {}: {}?", kinds.front().token, kind, any_of_these(choices)));
+    }
+
+    void settle_use() {
+        const auto usage = distinct(found_.usage);
+        if (usage.size() > 1)
+            return found_.ask(fmt::format("\"{}\" and \"{}\": has it been tightened before?", usage[0].token, usage[1].token));
+        if (!usage.empty()) found_.out.offer.used = usage.front().value == "used";
     }
 
     Found& found_;

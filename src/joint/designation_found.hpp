@@ -26,13 +26,15 @@ struct Found {
     };
     struct InchSize {
         std::string token, size;
+        Length diameter;
         std::optional<int> threads = {};
     };
 
     const Tables& tables;
     Designation out = {};
     std::vector<Said> parts = {}, shapes = {}, metric = {}, series = {}, classes = {}, groups = {}, stainless = {}, grades = {},
-                      nut_classes = {}, codes = {}, coatings = {}, uncertain = {}, lubricants = {}, lubricated = {}, threads = {};
+                      nut_classes = {}, codes = {}, coatings = {}, uncertain = {}, lubricants = {}, lubricated = {}, threads = {},
+                      usage = {};
     std::vector<InchSize> inch = {};
     std::vector<std::pair<std::string, const Row<ProductStandard>*>> standards = {};
     std::vector<std::pair<std::string, Measure>> lengths = {};

@@ -39,14 +39,15 @@ private:
         for (const auto reader :
              {&Reader::marked_class, &Reader::hardness, &Reader::quantity, &Reader::product_standard, &Reader::grade, &Reader::metric_size,
               &Reader::certificate_or_steel, &Reader::stainless_class, &Reader::coating_code, &Reader::dotted_class, &Reader::inch_size,
-              &Reader::tolerance, &Reader::nut_mark, &Reader::phrase, &Reader::other_measure, &Reader::length, &Reader::number})
+              &Reader::tolerance, &Reader::nut_mark, &Reader::other_measure, &Reader::phrase, &Reader::length, &Reader::number})
             if (const auto end = (this->*reader)(at); end != 0) return end;
         return unknown_word(at);
     }
 
     bool starts(std::size_t at) const {
         const char c = text_[at];
-        return text_.goes_on(at) || c == '(' || c == '|' || (c == '*' && starts_number(text_.by(at))) || (c == '.' && text_.digit(at + 1));
+        return text_.goes_on(at) || c == '(' || c == '|' || (c == '#' && text_.digit(at + 1)) ||
+               (c == '*' && starts_number(text_.by(at))) || (c == '.' && text_.digit(at + 1));
     }
 
     /// "(8.8)" and "|8|".
@@ -165,7 +166,9 @@ private:
                 const auto value = text_.whole(next);
                 if (!value || value->digits.size() < 3 || text_.goes_on(value->end)) continue;
                 const auto token = text_.written(at, value->end);
-                found_.unknown(token, nearest(token, found_.tables.of<ProductStandard>().names()));
+                const auto names = found_.tables.of<ProductStandard>().names();
+                const auto part = std::find_if(names.begin(), names.end(), [&](const auto& name) { return name.starts_with(token + "-"); });
+                found_.unknown(token, part != names.end() ? *part : nearest(token, names));
                 return value->end;
             }
         }
@@ -197,8 +200,8 @@ private:
         while (text_[next] == ' ' || text_[next] == '.' || text_[next] == ':' || text_[next] == '=') ++next;
         for (const auto reader : {&Reader::marked_class, &Reader::stainless_class, &Reader::dotted_class, &Reader::nut_mark})
             if (const auto end = (this->*reader)(next); end > next + 1) return end;
-        const auto value = text_.measure(next);
-        if (!value || value->fraction || value->unit != Measure::Unit::none || text_.goes_on(value->end)) return 0;
+        const auto value = text_.decimal(next);
+        if (!value || text_.goes_on(value->end)) return 0;
         const auto token = text_.written(at, value->end);
         if (is_class) {
             if (!found_.is_nut_class(value->digits)) return 0;
@@ -217,31 +220,33 @@ private:
 
     std::size_t metric_size(std::size_t at) {
         if (text_[at] != 'm') return 0;
-        const auto size = text_.decimal(at + 1);
+        const auto size = text_.decimal(text_.after_spaces(at + 1));
         if (!size || size->digits.front() == '0' || size->value > 160) return 0;
         auto end = size->end;
         if (text_.goes_on(end) && (text_[end] != 'x' || !starts_number(text_.by(end)))) return 0;
-        const Said said{text_.written(at, end), "M" + size->digits};
+        const auto name = "M" + size->digits;
+        const auto* thread = found_.tables.of<Thread>().find(name);
         std::optional<Measure> pitch;
         std::vector<Measure> lengths;
         for (auto next = text_.by(end); next != 0; next = text_.by(end)) {
             const auto value = text_.measure(next);
             if (!value || (text_.goes_on(value->end) && text_[value->end] != 'x')) break;
-            if (value->unit == Measure::Unit::none && !value->fraction && value->value < 5 && !pitch && lengths.empty())
+            if (value->unit == Measure::Unit::none && !value->fraction && !pitch && lengths.empty() &&
+                (thread == nullptr ? value->value < 5 : mm(value->value) < thread->pitch + um(1)))
                 pitch = value;
             else
                 lengths.push_back(*value);
             end = value->end;
         }
         const auto token = text_.written(at, end);
-        const auto* thread = found_.tables.of<Thread>().find(said.value);
         const bool coarse = thread != nullptr && (!pitch || std::abs(in_mm(thread->pitch) - pitch->value) < 1e-6);
-        found_.metric.push_back({token, coarse || !pitch ? said.value : said.value + "x" + pitch->digits});
+        found_.metric.push_back({token, coarse || !pitch ? name : name + "x" + pitch->digits});
         std::string meaning = "thread " + found_.metric.back().value;
         if (coarse && pitch) meaning += ", coarse";
         for (const auto& value : lengths) {
             found_.lengths.push_back({token, value});
-            meaning += fmt::format(", length {}{}", value.digits, value.unit == Measure::Unit::inch ? " in" : " mm");
+            meaning += fmt::format(", length {}{}", value.digits,
+                                   value.unit == Measure::Unit::none && !value.fraction ? " mm" : unit_words(value.unit));
         }
         return understood(at, end, meaning);
     }
@@ -328,42 +333,34 @@ private:
     }
 
     std::size_t inch_size(std::size_t at) {
+        if (text_[at] == '#') return numbered_size(at);
         const auto size = text_.measure(at);
-        if (!size || size->unit == Measure::Unit::millimetre || size->digits.front() == '0') return 0;
-        auto end = size->end;
+        if (!size || size->unit == Measure::Unit::millimetre || size->value <= 0) return 0;
+        auto end = text_.after_spaces(size->end);
         std::optional<int> threads;
-        auto next = text_.after_spaces(end);
-        if (text_[next] == '-')
-            if (const auto count = text_.whole(text_.after_spaces(next + 1));
+        if (text_[end] == '-')
+            if (const auto count = text_.whole(text_.after_spaces(end + 1));
                 count && count->value >= 4 && count->value <= 80 &&
                 (text_[count->end] == 'x' || text_[count->end] == 'u' || !text_.goes_on(count->end))) {
                 threads = static_cast<int>(count->value);
-                next = count->end;
+                end = count->end;
             }
-        bool named = false;
-        auto behind = text_.after_spaces(next);
-        for (const std::string_view series : {"unc", "unf", "unef", "uns", "bsw", "bsf"}) named = named || text_.words(behind, series) != 0;
-        const bool mark = size->unit == Measure::Unit::inch;
-        if (!found_.metric.empty() && !named) return 0;
-        // With a size already there, or neither threads nor mark, it is a length or a mere number.
-        if (!found_.inch.empty() && !named && !threads) return 0;
-        if (!named && !mark && !size->fraction) return 0;
-        if (!named && !threads && mark && !size->fraction && size->value > 1.5) return 0;
-        if (threads && !named && !size->fraction && !mark) threads.reset();
-        if (threads) end = next;
-        const auto token = text_.written(at, end);
-        found_.inch.push_back({token, size->digits, threads});
-        std::string meaning = "inch thread " + size->digits + (threads ? fmt::format(" with {} threads to the inch", *threads) : "");
-        // The series may stand between size and length.
-        auto by_from = end;
-        for (const auto& entry : phrases)
-            if (entry.says == Says::series)
-                if (const auto here = text_.words(text_.after_spaces(end), entry.words); here != 0) {
-                    found_.series.push_back({text_.written(text_.after_spaces(end), here), std::string(entry.value)});
-                    meaning += ", series " + std::string(entry.value);
-                    by_from = here;
-                }
-        end = by_from;
+        const auto* series = series_at(text_.after_spaces(end));
+        const bool marked = size->unit == Measure::Unit::inch;
+        if (series == nullptr) {
+            // Without series, beside another size, or without mark and threads, it is a length or a mere number.
+            if (!found_.metric.empty() || (!found_.inch.empty() && !threads) || (!marked && !size->fraction)) return 0;
+            if (!threads && !size->fraction && size->value > 1.5) return 0;
+        }
+        if (!threads) end = size->end;
+        found_.inch.push_back({text_.written(at, end), size->digits, size->inches(), threads});
+        auto meaning = "inch thread " + size->digits + (threads ? fmt::format(" with {} threads to the inch", *threads) : "");
+        if (series != nullptr) {
+            const auto from = text_.after_spaces(end);
+            end = text_.words(from, series->words);
+            found_.series.push_back({text_.written(from, end), std::string(series->value)});
+            meaning += fmt::format(", series {}", series->value);
+        }
         if (const auto by = text_.by(end); by != 0)
             if (const auto length = text_.measure(by, true); length && !text_.goes_on(length->end)) {
                 found_.lengths.push_back({text_.written(by, length->end), *length});
@@ -371,6 +368,21 @@ private:
                 meaning += fmt::format("; length {}{}", length->digits, unit_words(length->unit));
             }
         return understood(at, end, meaning);
+    }
+
+    /// "#10-24": a size by number, which no table has.
+    std::size_t numbered_size(std::size_t at) {
+        auto end = at + 1;
+        while (text_.digit(end) || (text_[end] == '-' && text_.digit(end + 1))) ++end;
+        const auto token = text_.written(at, end);
+        found_.inch.push_back({token, token, Length{}, {}});
+        return understood(at, end, "numbered inch thread");
+    }
+
+    const Phrase* series_at(std::size_t at) const {
+        for (const auto& entry : phrases)
+            if (entry.says == Says::series && text_.words(at, entry.words) != 0) return &entry;
+        return nullptr;
     }
 
     static std::string_view unit_words(Measure::Unit unit) {
@@ -397,7 +409,7 @@ private:
         if (!value || !found_.is_nut_class(value->digits) || !text_.goes_on(value->end) || text_.goes_on(value->end + 1)) return 0;
         const auto token = text_.written(at, value->end + 1);
         if (!token.ends_with('Z') && !token.ends_with('X')) return 0;
-        if (starts_number(text_.after_spaces(value->end + 1))) return 0;
+        if (text_[value->end] == 'x' && starts_number(text_.after_spaces(value->end + 1))) return 0;  // "8X 50": a size of something
         found_.nut_classes.push_back({token, value->digits});
         found_.add_part(token, Part::nut);
         found_.out.offer.nut_thread = NutThread::oversize;
@@ -456,10 +468,8 @@ private:
             case Says::stainless: found_.stainless.push_back({token, value}); return "stainless steel";
             case Says::full_thread: found_.threads.push_back({token, "full"}); return "threaded to the head";
             case Says::part_thread: found_.threads.push_back({token, "part"}); return "with an unthreaded shank";
-            case Says::used: found_.out.offer.used = true; return "has been tightened before";
-            case Says::unused:
-                if (!found_.out.offer.used) found_.out.offer.used = false;
-                return "not tightened before";
+            case Says::used: found_.usage.push_back({token, "used"}); return "has been tightened before";
+            case Says::unused: found_.usage.push_back({token, "new"}); return "not tightened before";
             case Says::certificate: found_.out.offer.test_report = true; return "an inspection certificate comes with it";
             case Says::lesser_report:
                 found_.ask(fmt::format("\"{}\" is {}: does an inspection certificate 3.1 come with it?", token, value));
@@ -483,7 +493,7 @@ private:
             auto end = text_.words(at, word, true);
             if (end == 0) continue;
             while (text_[end] == ' ' || text_[end] == '=' || text_[end] == ':') ++end;
-            if (const auto value = text_.measure(end)) return understood(at, value->end, fmt::format("{}; not used", word));
+            if (const auto value = text_.measure(end)) return understood(at, value->end, "a measure of no use here");
         }
         return 0;
     }
@@ -525,6 +535,7 @@ private:
         while (end > at + 1 && !text_.goes_on(end - 1)) --end;
         if (end == at) ++end;
         const auto token = text_.written(at, end);
+        if (lower(token) == "x") return end;
         found_.unknown(token, token.size() < 4 || token.size() > 40 ? std::string() : nearest(token, spellings()));
         return end;
     }

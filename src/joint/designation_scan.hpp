@@ -20,7 +20,8 @@ struct Measure {
     bool fraction = false;
     std::size_t end = 0;
 
-    [[nodiscard]] Length length() const { return mm(unit == Unit::inch ? 25.4 * value : value); }
+    [[nodiscard]] Length inches() const { return mm(25.4 * value); }
+    [[nodiscard]] Length length() const { return unit == Unit::inch ? inches() : mm(value); }
 };
 
 /// Lower case, one kind each of space, dash, quote and multiplication sign; every character knows where it comes from.
