@@ -231,7 +231,10 @@ private:
             for (const auto& said : found_.grades)
                 found_.ask(fmt::format("\"{}\" is a grade of bolts: which class has the nut?", said.token));
         const auto distinct_list = distinct(list);
-        if (distinct_list.size() > 1) return found_.ask_which("class of nut", distinct_list);
+        if (distinct_list.size() > 1) {
+            found_.out.offer.marking.reset();
+            return found_.ask_which("class of nut", distinct_list);
+        }
         if (distinct_list.empty()) return;
         const auto& said = distinct_list.front();
         if (!nut && !found_.says_part(Part::nut) && std::any_of(found_.nut_classes.begin(), found_.nut_classes.end(), [](const Said& s) {
@@ -260,7 +263,10 @@ private:
         if (is(Part::washer)) return;
         const auto grades = distinct(found_.grades);
         all.insert(all.end(), grades.begin(), grades.end());
-        if (all.size() > 1) return found_.ask_which("class", all);
+        if (all.size() > 1) {
+            found_.out.offer.marking.reset();
+            return found_.ask_which("class", all);
+        }
         if (all.empty()) return ask_strength(group, steel_said);
         const auto& said = all.front();
         const bool grade = !grades.empty();

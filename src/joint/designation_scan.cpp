@@ -13,13 +13,13 @@ namespace faywright::designation {
 namespace {
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 42> alike{{
-    {"\u00d7", "x"},    {"\u2715", "x"},    {"\u2716", "x"},    {"\u2a2f", "x"},    {"\u0445", "x"},    {"\u0425", "x"},
-    {"\u2010", "-"},    {"\u2011", "-"},    {"\u2012", "-"},    {"\u2013", "-"},    {"\u2014", "-"},    {"\u2212", "-"},
-    {"\u2033", "\""},   {"\u201d", "\""},   {"\u201c", "\""},   {"\u201e", "\""},   {"\u02ba", "\""},   {"\u2032", "'"},
-    {"\u2019", "'"},    {"\u00bd", " 1/2"}, {"\u00bc", " 1/4"}, {"\u00be", " 3/4"}, {"\u215b", " 1/8"}, {"\u215c", " 3/8"},
-    {"\u215d", " 5/8"}, {"\u215e", " 7/8"}, {"\u00f8", " "},    {"\u00d8", " "},    {"\u2300", " "},    {"\u00e4", "ae"},
-    {"\u00f6", "oe"},   {"\u00fc", "ue"},   {"\u00c4", "ae"},   {"\u00d6", "oe"},   {"\u00dc", "ue"},   {"\u00df", "ss"},
-    {"\u0332", "_"},    {"\u041c", "m"},    {"\u043c", "m"},    {"\u2217", "*"},    {"\u00b7", " "},    {"\u2022", " "},
+    {"\u00d7", "x"},     {"\u2715", "x"},     {"\u2716", "x"},     {"\u2a2f", "x"},     {"\u0445", "x"},     {"\u0425", "x"},
+    {"\u2010", "-"},     {"\u2011", "-"},     {"\u2012", "-"},     {"\u2013", "-"},     {"\u2014", "-"},     {"\u2212", "-"},
+    {"\u2033", "\""},    {"\u201d", "\""},    {"\u201c", "\""},    {"\u201e", "\""},    {"\u02ba", "\""},    {"\u2032", "'"},
+    {"\u2019", "'"},     {"\u00bd", " 1/2 "}, {"\u00bc", " 1/4 "}, {"\u00be", " 3/4 "}, {"\u215b", " 1/8 "}, {"\u215c", " 3/8 "},
+    {"\u215d", " 5/8 "}, {"\u215e", " 7/8 "}, {"\u00f8", " "},     {"\u00d8", " "},     {"\u2300", " "},     {"\u00e4", "ae"},
+    {"\u00f6", "oe"},    {"\u00fc", "ue"},    {"\u00c4", "ae"},    {"\u00d6", "oe"},    {"\u00dc", "ue"},    {"\u00df", "ss"},
+    {"\u0332", "_"},     {"\u041c", "m"},     {"\u043c", "m"},     {"\u2217", "*"},     {"\u00b7", " "},     {"\u2022", " "},
 }};
 
 bool is_gap(char c) { return c == ' ' || c == '-' || c == '.' || c == '_'; }
@@ -51,6 +51,8 @@ std::string EvenText::written(std::size_t from, std::size_t to) const {
     to = std::min(to, even_.size());
     while (from < to && even_[from] == ' ') ++from;
     while (to > from && even_[to - 1] == ' ') --to;
+    // Part of a character that was spelled out: all of it.
+    while (to < even_.size() && from_[to] == from_[from]) ++to;
     return shown(text_.substr(from_[from], from_[to] - from_[from]));
 }
 
@@ -81,6 +83,7 @@ std::size_t EvenText::by(std::size_t at) const {
 }
 
 std::optional<Measure> EvenText::decimal(std::size_t at) const {
+    if (at >= even_.size()) return std::nullopt;
     Measure out;
     const auto digits = [&] {
         const auto start = at;

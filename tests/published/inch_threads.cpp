@@ -39,6 +39,8 @@ double in_inches(Length length) { return in_mm(length) / 25.4; }
 
 /// The unified formula, from diameter and threads to the inch.
 double stress_area(const InchThread& thread) { return pi / 4.0 * squared(in_inches(thread.diameter) - 0.9743 / thread.threads_per_inch); }
+
+bool is_cut_off(std::string_view name) { return name == "5/16-24 UNF" || name == "1/2-20 UNF"; }
 }  // namespace
 
 TEST_SUITE("published/inch_threads") {
@@ -47,11 +49,18 @@ TEST_SUITE("published/inch_threads") {
             for (const auto& [name, area] : {std::pair{row.coarse, row.coarse_area}, std::pair{row.fine, row.fine_area}}) {
                 const auto* thread = threads().find(name);
                 REQUIRE(thread != nullptr);
-                published::check(source, std::string(name) + " A_t", stress_area(*thread), {area}, "in^2");
                 published::check(source, std::string(name) + " A_t of the table", in_mm2(thread->stress_area) / squared(25.4), {area},
                                  "in^2");
+                if (!is_cut_off(name)) published::check(source, std::string(name) + " A_t", stress_area(*thread), {area}, "in^2");
             }
         CHECK(threads().rows.size() == 2 * std::size(rows));
+    }
+
+    TEST_CASE("Shigley, Table 8-2: 5/16-24 and 1/2-20 UNF, whose last digit is cut off where the others are rounded" *
+              doctest::should_fail()) {
+        for (const auto& row : rows)
+            if (is_cut_off(row.fine))
+                published::check(source, std::string(row.fine) + " A_t", stress_area(*threads().find(row.fine)), {row.fine_area}, "in^2");
     }
 
     TEST_CASE("ASME B18.2.1: greatest width across flats of hex cap screws is a fraction of an inch, rounded") {
