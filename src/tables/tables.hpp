@@ -4,6 +4,7 @@
 #include "tables/coating_records.hpp"
 #include "tables/exposure_records.hpp"
 #include "tables/fastener_records.hpp"
+#include "tables/inch_records.hpp"
 #include "tables/isolation_records.hpp"
 #include "tables/load_records.hpp"
 #include "tables/material_records.hpp"
@@ -22,7 +23,8 @@ struct Tables {
     std::tuple<Table<Thread>, Table<StandardLength>, Table<Washer>, Table<BoltClass>, Table<Nut>, Table<Finish>, Table<Material>,
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
                Table<LayerMaterial>, Table<LoadRule>, Table<Price>, Table<Metal>, Table<SeriesPotential>, Table<Compatibility>,
-               Table<Coating>, Table<Exposure>, Table<Electrolyte>, Table<IsolationElement>>
+               Table<Coating>, Table<Exposure>, Table<Electrolyte>, Table<IsolationElement>, Table<InchThread>, Table<InchGrade>,
+               Table<ProductStandard>>
         all;
 
     template <class Record>

@@ -4,14 +4,15 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 seconds=${1:-60}
-mkdir -p build/fuzz/corpus/{joint,offers,quantity,site,table,trailer}
+mkdir -p build/fuzz/corpus/{designation,joint,offers,quantity,site,table,trailer}
 cmake --preset asan-ubsan >/dev/null
 cmake --build --preset asan-ubsan >build/fuzz.log 2>&1 || { grep -E "error" build/fuzz.log | cut -c1-300 >&2; exit 1; }
-for name in joint offers quantity site table trailer; do
+for name in designation joint offers quantity site table trailer; do
   seeds=()
   [[ $name == joint || $name == trailer ]] && seeds=(cli/demo)
   [[ $name == offers ]] && { mkdir -p build/fuzz/lists; cp cli/demo/offers.csv build/fuzz/lists/; seeds=(build/fuzz/lists); }
   [[ $name == site ]] && seeds=(cli/demo/sites)
+  [[ $name == designation ]] && seeds=(tests/fuzz/designations)
   [[ $name == table ]] && { mkdir -p build/fuzz/seeds; cp data/threads.toml data/layers.toml build/fuzz/seeds/; seeds=(build/fuzz/seeds); }
   build/asan-ubsan/tests/fuzz/fuzz_$name build/fuzz/corpus/$name "${seeds[@]}" -max_total_time="$seconds" -max_len=16384 -timeout=10 \
     -artifact_prefix=build/fuzz/ -print_final_stats=1 >build/fuzz/$name.log 2>&1 || { tail -30 build/fuzz/$name.log >&2; exit 1; }
