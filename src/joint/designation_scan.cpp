@@ -31,15 +31,18 @@ EvenText::EvenText(std::string_view text) : text_(text) {
         const auto n = sequence_length(text, at);
         const auto sign = text.substr(at, std::max<std::size_t>(n, 1));
         const auto same = std::find_if(alike.begin(), alike.end(), [&](const auto& pair) { return pair.first == sign; });
-        std::string out(sign);
+        std::string_view out = sign;
+        char small = ' ';
         if (n == 0)
             out = "\x80";  // no character: a word that nobody knows
         else if (unfit(text, at, n) != nullptr || is_blank(sign))
-            out = " ";
+            out = std::string_view(&small, 1);
         else if (same != alike.end())
             out = same->second;
-        else if (n == 1 && sign[0] >= 'A' && sign[0] <= 'Z')
-            out = static_cast<char>(sign[0] - 'A' + 'a');
+        else if (n == 1 && sign[0] >= 'A' && sign[0] <= 'Z') {
+            small = static_cast<char>(sign[0] - 'A' + 'a');
+            out = std::string_view(&small, 1);
+        }
         even_ += out;
         from_.insert(from_.end(), out.size(), at);
         at += sign.size();
