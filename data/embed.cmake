@@ -5,6 +5,7 @@ add_executable(faywright_pack ${CMAKE_CURRENT_LIST_DIR}/pack.cpp src/input/node.
                src/quantity/text.cpp src/quantity/characters.cpp src/quantity/nearest.cpp)
 target_include_directories(faywright_pack PRIVATE src)
 target_link_libraries(faywright_pack PRIVATE Boost::headers fmt::fmt)
+target_compile_options(faywright_pack PRIVATE -O1)
 
 file(GLOB tables CONFIGURE_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/*.toml)
 set(assembly "# generated from the tables in data\n.section .rodata\n")

@@ -365,8 +365,8 @@ Printed in_customary_unit(const Value& value) {
     if (d == point) return {si - 273.15, "degC"};
     if (d == expansion) return {si, "1/K"};
     if (d == angle) return {si * 180.0 / std::numbers::pi, "deg"};
-    // No vehicle is this slow, and no metal is eaten this fast.
-    if (d == speed) return size != 0.0 && size < 1e-9 ? Printed{si * 31557600.0 * 1e6, "um/a"} : Printed{si, "m/s"};
+    // No vehicle asked about is this slow, and no metal is eaten this fast.
+    if (d == speed) return size < 1e-9 ? Printed{si * 31557600.0 * 1e6, "um/a"} : Printed{si, "m/s"};
     if (d == acceleration) return {si, "m/s2"};
     if (d == angular_acceleration) return {si, "1/s2"};
     if (d == current) return size < 0.1 ? Printed{si * 1e6, "uA"} : Printed{si, "A"};
