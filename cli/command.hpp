@@ -62,6 +62,11 @@ struct IsolateOptions : Common {
     bool all = false;
 };
 
+struct SubstituteOptions : Common {
+    std::optional<std::string> offer, offers;  ///< one offer, or a supplier's list
+    std::vector<std::string> exposures;
+};
+
 struct CouplesOptions : Common {
     std::optional<std::string> exposure, isolation, with;
     std::vector<std::string> explain;
@@ -82,6 +87,7 @@ int calc(const CalcOptions& options);
 int table(const TableOptions& options);
 int torque(const TorqueOptions& options);
 int isolate(const IsolateOptions& options);
+int substitute(const SubstituteOptions& options);
 int couples(const CouplesOptions& options);
 
 /// The text of a file, or of standard input for "-"; a diagnostic where it cannot be read.

@@ -16,7 +16,7 @@ namespace {
 
 using namespace faywright;
 
-const std::vector<std::string> command_names{"check", "size", "isolate", "loads", "couples", "calc", "table", "torque"};
+const std::vector<std::string> command_names{"check", "size", "isolate", "substitute", "loads", "couples", "calc", "table", "torque"};
 
 constexpr const char* examples =
     "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"
@@ -26,13 +26,14 @@ constexpr const char* examples =
     "  faywright size choices.toml -o best.toml        the best of a file's choices\n"
     "  faywright isolate drawbar.toml --exposure \"surf coast\"\n"
     "                                                  isolation methods, ranked\n"
+    "  faywright substitute drawbar.toml offer.toml    a supplier's other part: yes or no\n"
     "  faywright couples --exposure \"surf coast\"       which metals eat which\n"
     "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
     "  faywright calc bearing --help                   one calculator's inputs\n"
     "  faywright table materials                       rows and their sources\n"
     "\n"
-    "Exit status: 0 passes, 1 a check fails, 2 the input cannot be used, 3 other trouble.\n";
+    "Exit status: 0 passes, 1 a check fails or an offer is not accepted, 2 the input cannot be used, 3 other trouble.\n";
 
 const std::vector<std::pair<std::string, cli::Format>> format_names{
     {"text", cli::Format::text}, {"json", cli::Format::json}, {"csv", cli::Format::csv}, {"md", cli::Format::markdown}};
@@ -139,12 +140,27 @@ int run(int argc, char** argv) {
     cli::IsolateOptions isolate;
     auto* isolate_command = app.add_subcommand("isolate", "rank isolation methods for the joint, over one or several exposures");
     isolate_command->add_option("joint", isolate.input, "joint file, or - for standard input")->required();
-    isolate_command
-        ->add_option("--exposure", isolate.exposures,
-                     "row of the exposures table, or a site file ending in .toml; one each time the option is given (the joint file's own)")
-        ->allow_extra_args(false);
+    const auto exposures = [](CLI::App& command, std::vector<std::string>& into) {
+        command
+            .add_option("--exposure", into,
+                        "row of the exposures table, or a site file ending in .toml; one each time the option is given (the joint "
+                        "file's own)")
+            ->allow_extra_args(false);
+    };
+    exposures(*isolate_command, isolate.exposures);
     isolate_command->add_flag("--all", isolate.all, "every composition, not only the best with each element between the faces");
     add_common(*isolate_command, isolate, 4);
+
+    cli::SubstituteOptions substitute;
+    auto* substitute_command = app.add_subcommand("substitute", "review a part that a supplier offers in place of the specified one");
+    substitute_command->add_option("joint", substitute.input, "joint file, or - for standard input")->required();
+    substitute_command->add_option_function<std::string>(
+        "offer", [&substitute](const std::string& path) { substitute.offer = path; }, "offer file: what the supplier offers");
+    substitute_command->add_option_function<std::string>(
+        "--offers", [&substitute](const std::string& path) { substitute.offers = path; },
+        "a supplier's list instead, as comma or semicolon separated text: one line an offer, the best first");
+    exposures(*substitute_command, substitute.exposures);
+    add_common(*substitute_command, substitute, 4);
 
     cli::CouplesOptions couples;
     auto* couples_command = app.add_subcommand("couples", "the galvanic-couple table by exposure and isolation");
@@ -207,6 +223,7 @@ int run(int argc, char** argv) {
     if (check_command->parsed()) return check.batch ? cli::check_batch(check) : cli::check(check);
     if (size_command->parsed()) return cli::size(size);
     if (isolate_command->parsed()) return cli::isolate(isolate);
+    if (substitute_command->parsed()) return cli::substitute(substitute);
     if (loads_command->parsed()) return cli::loads(loads);
     if (couples_command->parsed()) return cli::couples(couples);
     if (calc_command->parsed()) return cli::calc(calc);

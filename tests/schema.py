@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Holds the JSON of check, isolate, couples, loads, calc, size and of a batch against the published schemas."""
+"""Holds the JSON of check, isolate, substitute, couples, loads, calc, size and of a batch against the published schemas."""
 import json
 import pathlib
 import subprocess
@@ -56,6 +56,21 @@ for joint in sorted(set(root.glob("cli/demo/*.toml")) - {trailer}):
     known = [entry["id"] for entry in uncertainty["inputs"]]
     for response in uncertainty["responses"]:
         assert "ranking" not in response or list(response["ranking"]["shares"]) == known, joint
+    documents += 1
+substitute = schema("substitute-v1.json")
+order = ["accept", "accept with changes", "ask", "refuse", "not readable"]
+for joint in ("drawbar", "suspension", "through-tube", "bracket"):
+    for offer in sorted(root.glob("cli/demo/offers/*.toml")):
+        review = printed("substitute", f"cli/demo/{joint}.toml", str(offer))
+        jsonschema.validate(review, substitute)
+        assert review["governing"] == review["reasons"][0]["rule"], joint
+        weights = [reason["weight"] for reason in review["reasons"]]
+        assert (review["verdict"] == "refuse") == ("refuse" in weights), joint
+        documents += 1
+    list_of_offers = printed("substitute", f"cli/demo/{joint}.toml", "--offers", "cli/demo/offers.csv", "--exposure", "surf coast")
+    jsonschema.validate(list_of_offers, substitute)
+    verdicts = [offer["verdict"] for offer in list_of_offers["offers"]]
+    assert len(verdicts) == 16 and verdicts == sorted(verdicts, key=order.index), joint
     documents += 1
 calc = schema("calc-v1.json")
 for arguments in (

@@ -266,14 +266,13 @@ template <class Steps>
 [[nodiscard]] StrippingState thread_stripping(const State& s, Steps&& steps) {
     const auto& bolt = s.joint->bolt;
     const auto& t = bolt.thread;
-    const auto oversize = bolt.finish.nut_oversize + bolt.finish.nut_oversize_per_pitch * t.pitch;
     const ThreadStripping::Inputs in{.nominal_diameter = t.diameter,
                                      .pitch = t.pitch,
                                      .engagement = t.nut_height_least - t.pitch,
                                      .bolt_major_least = t.major_diameter_least,
                                      .bolt_pitch_least = t.pitch_diameter_least,
-                                     .nut_minor_greatest = t.nut_minor_diameter_most + oversize,
-                                     .nut_pitch_greatest = t.nut_pitch_diameter_most + oversize,
+                                     .nut_minor_greatest = t.nut_minor_diameter_most + bolt.nut_oversize,
+                                     .nut_pitch_greatest = t.nut_pitch_diameter_most + bolt.nut_oversize,
                                      .width_across_flats = t.across_flats,
                                      .bolt_strength = bolt.property_class.ultimate_strength,
                                      .nut_strength = nut_strength(bolt.nut),

@@ -42,6 +42,7 @@ private:
     using Part = OfferedPart;
 
     void settle_part() {
+        found_.topic = Topic::part;
         for (const auto& [token, row] : found_.standards)
             if (row->part && (!row->assembly || found_.parts.empty())) found_.add_part(token, part_of(*row->part));
         const auto kinds = distinct(found_.parts);
@@ -65,6 +66,7 @@ private:
     bool is(Part part) const { return found_.out.offer.part == part; }
 
     void settle_standard() {
+        found_.topic = Topic::standard;
         std::vector<Said> products;
         std::optional<bool> full;
         for (const auto& [token, row] : found_.standards) {
@@ -105,6 +107,7 @@ private:
     }
 
     void settle_size() {
+        found_.topic = Topic::size;
         const auto metric = distinct(found_.metric);
         std::vector<Said> all = metric;
         for (const auto& inch : found_.inch)
@@ -136,6 +139,7 @@ private:
     }
 
     void settle_inch_size(const Found::InchSize& inch) {
+        found_.out.inch_diameter = inch.diameter;
         const auto series = distinct(found_.series);
         if (series.size() > 1) return found_.ask_which("thread series", series);
         std::vector<std::string> fitting, same;
@@ -179,6 +183,7 @@ private:
     }
 
     void settle_length() {
+        found_.topic = Topic::length;
         auto& lengths = found_.lengths;
         if (lengths.empty()) {
             if (!is(Part::bolt) || found_.metric.empty()) return;
@@ -213,6 +218,7 @@ private:
     bool is_steel_strength(const Found::Number& number) const { return !found_.stainless_classes("", "-" + number.measure.digits).empty(); }
 
     void settle_nut_class() {
+        found_.topic = Topic::nut_class;
         auto list = found_.nut_classes;
         const bool nut = is(Part::nut) && found_.out.part_known;
         for (const auto& number : found_.numbers)
@@ -248,6 +254,7 @@ private:
     }
 
     void settle_bolt_class() {
+        found_.topic = Topic::bolt_class;
         const auto groups = distinct(found_.groups);
         auto all = distinct(found_.classes);
         std::string group = groups.empty() ? "" : groups.front().value;
@@ -290,6 +297,7 @@ private:
     }
 
     void settle_finish() {
+        found_.topic = Topic::finish;
         const auto& finishes = found_.tables.of<Finish>().rows;
         const bool carbon =
             std::any_of(found_.classes.begin(), found_.classes.end(), [](const Said& said) { return !is_stainless(said.value); });
@@ -303,7 +311,9 @@ private:
                 found_.ask(fmt::format("\"{}\": the code of ISO 4042 for electroplated zinc, or stainless steel?", code.token));
         auto kinds = distinct(found_.coatings);
         const auto lubricants = distinct(found_.lubricants);
+        found_.topic = Topic::lubricant;
         if (lubricants.size() > 1) found_.ask_which("lubricant", lubricants);
+        found_.topic = Topic::finish;
         const auto lubricant = lubricants.size() == 1 ? std::optional(lubricants.front().value) : std::nullopt;
         if (stainless && std::any_of(kinds.begin(), kinds.end(), [](const Said& said) { return said.value != "stainless"; }))
             return found_.ask(fmt::format("\"{}\" on stainless steel: which material and finish?", kinds.front().token));
@@ -330,6 +340,7 @@ private:
         }
         const auto& kind = kinds.front().value;
         found_.out.coating = kind;
+        found_.topic = Topic::lubricant;
         std::vector<std::string> choices;
         for (const auto& row : finishes)
             if (row.kind == kind) {
@@ -340,6 +351,7 @@ private:
         found_.out.offer.lubricant = lubricant;
         if (is(Part::washer) && !lubricant) return;
         if (!found_.lubricated.empty()) std::erase(choices, "dry");
+        if (choices.empty()) found_.topic = Topic::finish;
         if (choices.empty())
             found_.ask(fmt::format("\"{}\" is not in the finishes table: thickness and friction?", kinds.front().token));
         else if (choices.size() == 1)
@@ -349,6 +361,7 @@ private:
     }
 
     void settle_use() {
+        found_.topic = Topic::use;
         const auto usage = distinct(found_.usage);
         if (usage.size() > 1)
             return found_.ask(fmt::format("\"{}\" and \"{}\": has it been tightened before?", usage[0].token, usage[1].token));

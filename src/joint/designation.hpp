@@ -12,7 +12,15 @@
 /// What suppliers write, "M12x140 8.8 HDG" or "ISO 4014 - M12 x 140 - 10.9", read without guessing.
 namespace faywright {
 
+/// What of an offer a question is about.
+enum class Topic { part, standard, size, length, nut_class, bolt_class, finish, lubricant, use, papers };
+
 struct Designation {
+    /// What must be asked: it ends with a question mark.
+    struct Question {
+        Topic about = Topic::part;
+        std::string text;
+    };
     /// Words of the text and what they were taken for.
     struct Understood {
         std::string token, meaning;
@@ -25,10 +33,11 @@ struct Designation {
     OfferFile offer;  ///< filled as far as understood; what is asked stays empty
     bool part_known = false;
     std::vector<Understood> understood;
-    std::vector<std::string> asked;
+    std::vector<Question> asked;
     std::vector<Unknown> unknown;
     std::optional<std::string> coating;              ///< kind of coating; said even where the finish stays open
     std::optional<std::string> standard_as_written;  ///< row of the designations table; the offer has its successor
+    std::optional<Length> inch_diameter;             ///< of an inch size; said even where its thread series stays open
     std::optional<std::string> assembly;             ///< standard of bolt, nut and washer as a set
     std::optional<double> hardness_hv;               ///< of a washer
     bool low_carbon_martensite = false;              ///< underlined class mark, or said in words

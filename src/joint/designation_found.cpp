@@ -25,8 +25,9 @@ OfferedPart part_of(std::string_view name) {
 }
 
 void Found::ask(std::string question) {
-    if (out.asked.size() < most_questions && std::find(out.asked.begin(), out.asked.end(), question) == out.asked.end())
-        out.asked.push_back(std::move(question));
+    if (out.asked.size() < most_questions &&
+        std::none_of(out.asked.begin(), out.asked.end(), [&](const auto& each) { return each.text == question; }))
+        out.asked.push_back({topic, std::move(question)});
 }
 
 void Found::ask_which(std::string_view of_what, const std::vector<Said>& list) {

@@ -32,6 +32,7 @@ struct Found {
 
     const Tables& tables;
     Designation out = {};
+    Topic topic = Topic::part;  ///< what is being settled: questions are about it
     std::vector<Said> parts = {}, shapes = {}, metric = {}, series = {}, classes = {}, groups = {}, stainless = {}, grades = {},
                       nut_classes = {}, codes = {}, coatings = {}, uncertain = {}, lubricants = {}, lubricated = {}, threads = {},
                       usage = {};

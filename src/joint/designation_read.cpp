@@ -60,6 +60,7 @@ private:
         if (c == '(' && found_.class_row(inside->digits) != nullptr) {
             const auto token = text_.written(at, end);
             found_.classes.push_back({token, inside->digits});
+            found_.topic = Topic::bolt_class;
             found_.ask(fmt::format("\"{}\": is the class in brackets the underlined mark of low-carbon martensite steel?", token));
             return underlined(at, end, inside->digits);
         }
@@ -472,6 +473,7 @@ private:
             case Says::unused: found_.usage.push_back({token, "new"}); return "not tightened before";
             case Says::certificate: found_.out.offer.test_report = true; return "an inspection certificate comes with it";
             case Says::lesser_report:
+                found_.topic = Topic::papers;
                 found_.ask(fmt::format("\"{}\" is {}: does an inspection certificate 3.1 come with it?", token, value));
                 return value;
             case Says::locking:

@@ -97,6 +97,7 @@ struct Bolt {
     Row<BoltClass> property_class;
     Row<Finish> finish;
     Row<Nut> nut;
+    Length nut_oversize = mm(0);  ///< of the nut's thread over the standard one
     std::optional<Row<Washer>> head_washer, nut_washer;
     std::optional<Length> zinc_thickness;
     Length length, thread_length;

@@ -46,11 +46,20 @@ struct Words<LoadFormat> {
         {{LoadFormat::static_load, "static"}, {LoadFormat::dynamic_load, "dynamic"}}};
 };
 
+/// How the thread of a nut is tapped.
+enum class NutThread { standard, oversize };
+template <>
+struct Words<NutThread> {
+    static constexpr std::array<std::pair<NutThread, std::string_view>, 2> all{
+        {{NutThread::standard, "standard"}, {NutThread::oversize, "oversize"}}};
+};
+
 struct BoltFile {
     std::string size;
     std::optional<Length> length;
     std::string bolt_class, finish;
     std::optional<std::string> nut_class;
+    std::optional<NutThread> nut_thread;
     std::optional<Length> zinc_thickness;
     HoleSeries holes = HoleSeries::medium;
     bool fully_threaded = false;
@@ -64,6 +73,8 @@ struct BoltFile {
         field(Name{"class", "", "property class"}, self.bolt_class);
         field(Name{"finish", "", "coating and lubricant, a row of the finishes table"}, self.finish);
         field(Name{"nut-class", "", "class of the nut; absent: the one that matches the bolt"}, self.nut_class);
+        field(Name{"nut-thread", "", "how the nut is tapped: standard or oversize; absent: oversize for a galvanised bolt"},
+              self.nut_thread);
         field(Name{"zinc-thickness", "", "zinc ordered or measured; absent: the finish's"}, self.zinc_thickness, Range{um(1), um(200)});
         field(Name{"holes", "", "series of clearance holes"}, self.holes, defaulted);
         field(Name{"fully-threaded", "", "thread runs to the head"}, self.fully_threaded, defaulted);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "joint/joint_file.hpp"
 #include "quantity/field.hpp"
 #include "quantity/quantity.hpp"
 
@@ -18,14 +19,6 @@ struct Words<OfferedPart> {
                                                                                   {OfferedPart::washer, "washer"},
                                                                                   {OfferedPart::tube, "tube"},
                                                                                   {OfferedPart::layer, "layer"}}};
-};
-
-/// How the thread of an offered nut is tapped.
-enum class NutThread { standard, oversize };
-template <>
-struct Words<NutThread> {
-    static constexpr std::array<std::pair<NutThread, std::string_view>, 2> all{
-        {{NutThread::standard, "standard"}, {NutThread::oversize, "oversize"}}};
 };
 
 /// One offer. What it does not say stands as in the joint file, and is asked about where it matters.

@@ -217,6 +217,7 @@ private:
                  "one column of each name is accepted");
         } else {
             heading.column = column;
+            list_.columns.push_back({column->key, shown(name), at});
             if (column->key == "price" || (column->kind == Column::Kind::number && read_value("1 " + unit, column->dimension)))
                 heading.unit = unit;
             else if (column->kind == Column::Kind::number && !unit.empty())

@@ -42,6 +42,12 @@ struct OfferRow {
 };
 
 struct OfferList {
+    /// Where a field's values stand.
+    struct Column {
+        std::string key, name;
+        int number = 0;  ///< from 1
+    };
+    std::vector<Column> columns;
     std::vector<OfferProblem> header;  ///< columns passed over: unknown, named twice, without a name
     std::vector<OfferRow> rows;        ///< in file order; rows with nothing in them are left out
 };

@@ -165,7 +165,16 @@ void Resolver::bolt() {
               "bolt.finish");
     const auto nut_class = file.bolt.nut_class.value_or(property_class->nut_class);
     if (!file.bolt.nut_class) note("bolt.nut-class", "class of the nut", nut_class);
-    const bool oversize = bolt.finish.nut_oversize > mm(0);
+    const bool galvanised = bolt.finish.nut_oversize > mm(0);
+    const bool oversize = file.bolt.nut_thread ? *file.bolt.nut_thread == NutThread::oversize : galvanised;
+    if (galvanised && !oversize)
+        error("bolt.nut", "bolt.nut-thread is standard, but the bolt is galvanised: such a nut does not go on", "bolt.nut-thread");
+    if (oversize) {
+        const auto& finishes = tables.of<Finish>().rows;
+        const auto dipped = std::find_if(finishes.begin(), finishes.end(), [](const Finish& row) { return row.nut_oversize > mm(0); });
+        const Finish& cut_for = galvanised || dipped == finishes.end() ? bolt.finish : *dipped;
+        bolt.nut_oversize = cut_for.nut_oversize + cut_for.nut_oversize_per_pitch * thread->pitch;
+    }
     const Row<Nut>* nut = nullptr;
     std::vector<std::string> nut_names;
     for (const auto& row : tables.of<Nut>().rows) {

@@ -170,7 +170,9 @@ std::string bolts_text(const Assessment& a) {
                                                               : "torque (given)";
     out += labelled(torque, print(Value(s.torque), 3));
     out += labelled("nut", fmt::format("class {}{}", bolt.nut.nut_class,
-                                       bolt.finish.nut_oversize > mm(0) ? ", tapped oversize for the galvanised bolt" : ""));
+                                       bolt.finish.nut_oversize > mm(0) ? ", tapped oversize for the galvanised bolt"
+                                       : bolt.nut_oversize > mm(0)      ? ", tapped oversize"
+                                                                        : ""));
     if (bolt.head_washer) out += labelled("washer under the head", bolt.head_washer->name);
     if (bolt.nut_washer) out += labelled("washer under the nut", bolt.nut_washer->name);
     for (const auto& ply : joint.plies) out += labelled("hole in " + ply.name, print(Value(ply.hole_diameter)));

@@ -112,25 +112,7 @@ std::string result_text(const IsolationRanking& ranking, std::size_t index) {
     return out;
 }
 
-/// A cell of a comma separated line: always quoted, and never a formula.
-std::string cell(std::string text) {
-    if (!text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos) text.insert(text.begin(), '\'');
-    std::string out = "\"";
-    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return out + '"';
-}
-
 std::string number(double value) { return print_number(value, 4); }
-
-/// Text that Markdown shows as it is.
-std::string marked(std::string_view text) {
-    std::string out;
-    for (const char c : text) {
-        if (std::string_view("\\`*_{}[]<>#|~&").find(c) != std::string_view::npos) out += '\\';
-        out += c;
-    }
-    return out;
-}
 
 }  // namespace
 
@@ -165,27 +147,27 @@ std::string ranking_text(const IsolationRanking& ranking, RankingExtent extent) 
 }
 
 std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent extent) {
-    std::string out =
-        fmt::format("# Isolation: {}\n\n{}.\n\n{}\n\n", marked(ranking.title), marked(heading(ranking)), marked(advice(ranking)));
+    std::string out = fmt::format("# Isolation: {}\n\n{}.\n\n{}\n\n", markdown_text(ranking.title), markdown_text(heading(ranking)),
+                                  markdown_text(advice(ranking)));
     out += "Lives in years, two in three within the brackets; rates, shares and lives of seals are judged and rank only.\n\n";
     out += "| rank | method | verdict | clamp at end | slip | governing |";
     std::string rule = "| ---: | --- | --- | ---: | ---: | --- |";
     for (const auto& exposure : ranking.exposures) {
-        out += fmt::format(" {}: first to go; rail at the plate |", marked(exposure.name));
+        out += fmt::format(" {}: first to go; rail at the plate |", markdown_text(exposure.name));
         rule += " --- |";
     }
     out += '\n' + rule + '\n';
     for (const auto index : shown_results(ranking, extent)) {
         const auto& r = ranking.results[index];
-        out += fmt::format("| {} | {} | {} |", index + 1, marked(r.method.name()), verdict_of(r));
+        out += fmt::format("| {} | {} | {} |", index + 1, markdown_text(r.method.name()), verdict_of(r));
         if (!r.refused.empty()) {
-            out += fmt::format(" | | {} |", marked(r.refused));
+            out += fmt::format(" | | {} |", markdown_text(r.refused));
             for (std::size_t i = 0; i < ranking.exposures.size(); ++i) out += " |";
         } else {
             out += fmt::format(" {} | {} | {} |", print(Value(r.clamp), 3), slip_text(r), r.what_governs());
             for (const auto& e : r.exposures) {
                 const auto* rail = worst_of(e, false);
-                out += fmt::format(" {} {}{}; {} |", marked(e.first_to_go().name), life_band_text(e.first_to_go()),
+                out += fmt::format(" {} {}{}; {} |", markdown_text(e.first_to_go().name), life_band_text(e.first_to_go()),
                                    e.passes ? "" : ", fails", rail == nullptr ? "-" : life_band_text(*rail));
             }
         }
@@ -195,12 +177,12 @@ std::string ranking_markdown(const IsolationRanking& ranking, RankingExtent exte
         out += "\n## Steps for the first\n\n";
         for (const auto* element : ranking.best().method.elements())
             if (element->steps != "None.")
-                out += fmt::format("- {}: {} {}{}\n", marked(element->name), marked(element->steps), every(element->inspection),
-                                   marked(element->inspect));
+                out += fmt::format("- {}: {} {}{}\n", markdown_text(element->name), markdown_text(element->steps),
+                                   every(element->inspection), markdown_text(element->inspect));
     }
     out += "\n## Cautions\n\n";
-    for (const auto& warning : ranking.warnings) out += fmt::format("- {}\n", marked(warning));
-    for (const auto& caution : cautions()) out += fmt::format("- {}\n", marked(caution));
+    for (const auto& warning : ranking.warnings) out += fmt::format("- {}\n", markdown_text(warning));
+    for (const auto& caution : cautions()) out += fmt::format("- {}\n", markdown_text(caution));
     return out;
 }
 
@@ -213,11 +195,11 @@ std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
     for (const auto index : shown_results(ranking, extent)) {
         const auto& r = ranking.results[index];
         const auto& m = r.method;
-        const auto method = fmt::format("{},{},{},{},{}", index + 1, cell(m.faying->name), cell(m.fixing->name),
-                                        cell(m.tube == nullptr ? "" : m.tube->name), cell(m.edges->name));
+        const auto method = fmt::format("{},{},{},{},{}", index + 1, csv_cell(m.faying->name), csv_cell(m.fixing->name),
+                                        csv_cell(m.tube == nullptr ? "" : m.tube->name), csv_cell(m.edges->name));
         if (!r.refused.empty()) {
-            out +=
-                fmt::format("{},\"\",{},\"\",,,,,\"\",\"\",\"\",\"\",{},,,,,,,,,,,,,\"\"\n", method, cell(verdict_of(r)), cell(r.refused));
+            out += fmt::format("{},\"\",{},\"\",,,,,\"\",\"\",\"\",\"\",{},,,,,,,,,,,,,\"\"\n", method, csv_cell(verdict_of(r)),
+                               csv_cell(r.refused));
             continue;
         }
         for (const auto& e : r.exposures) {
@@ -232,13 +214,13 @@ std::string ranking_csv(const IsolationRanking& ranking, RankingExtent extent) {
             auto aluminium = years(1000);
             for (const auto& member : e.members)
                 if (member.is_wall) aluminium = min(aluminium, member.life);
-            out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, cell(e.exposure->name),
-                               cell(verdict_of(r)), e.passes ? "yes" : "no", number(in_kN(r.clamp)), number(in_kN(r.assembled)),
-                               r.slip ? number(*r.slip) : "", number(r.utilisation), cell(r.trouble.empty() ? r.governing : r.trouble),
-                               cell(met(r.pressure_met)), cell(met(r.temperature_met)), cell(first.name), cell(first.stake),
+            out += fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\n", method, csv_cell(e.exposure->name),
+                               csv_cell(verdict_of(r)), e.passes ? "yes" : "no", number(in_kN(r.clamp)), number(in_kN(r.assembled)),
+                               r.slip ? number(*r.slip) : "", number(r.utilisation), csv_cell(r.trouble.empty() ? r.governing : r.trouble),
+                               csv_cell(met(r.pressure_met)), csv_cell(met(r.temperature_met)), csv_cell(first.name), csv_cell(first.stake),
                                number(in_years(first.life)), number(in_years(first.life_low)), number(in_years(first.life_high)),
                                rate(zinc), zinc == nullptr ? "" : number(in_years(zinc->life)), rate(rail),
-                               rail == nullptr ? "" : number(in_years(rail->life)), number(in_years(aluminium)), cell(steps_line(r)));
+                               rail == nullptr ? "" : number(in_years(rail->life)), number(in_years(aluminium)), csv_cell(steps_line(r)));
         }
     }
     return out;

@@ -56,4 +56,20 @@ std::string labelled(std::string_view label, std::string_view value) {
     return wrapped(value, "  " + fitted(label, 42), std::string(44, ' '));
 }
 
+std::string csv_cell(std::string text) {
+    if (!text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos) text.insert(text.begin(), '\'');
+    std::string out = "\"";
+    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + '"';
+}
+
+std::string markdown_text(std::string_view text) {
+    std::string out;
+    for (const char c : text) {
+        if (std::string_view("\\`*_{}[]<>#|~&").find(c) != std::string_view::npos) out += '\\';
+        out += c;
+    }
+    return out;
+}
+
 }  // namespace faywright

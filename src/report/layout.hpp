@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-/// Laying out plain text for a terminal of 80 columns.
+/// Laying out plain text for a terminal of 80 columns, and making text safe for other forms.
 namespace faywright {
 
 inline constexpr std::size_t page_width = 80;
@@ -19,6 +19,12 @@ inline constexpr std::size_t page_width = 80;
 /// Paragraph broken between words to the page width. `first` begins the first line, `rest` the others. A word too long
 /// for the line is broken after an operator or, failing that, where the line ends.
 [[nodiscard]] std::string wrapped(std::string_view text, std::string_view first = "", std::string_view rest = "");
+
+/// A cell of a comma separated line: always quoted, and never a formula.
+[[nodiscard]] std::string csv_cell(std::string text);
+
+/// Text that Markdown shows as it is.
+[[nodiscard]] std::string markdown_text(std::string_view text);
 
 /// A line of a list: the label in its column, the value beside it.
 [[nodiscard]] std::string labelled(std::string_view label, std::string_view value);

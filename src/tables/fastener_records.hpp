@@ -156,6 +156,17 @@ struct Nut {
     }
 };
 
+/// What a locking nut of a size may take before it clamps.
+struct LockingNut {
+    static constexpr std::string_view table = "locking-nuts", row_key = "locking-nut";
+    Moment prevailing_torque;
+
+    template <class Visit, class Self>
+    static void describe(Visit&& field, Self& self) {
+        field(Name{"prevailing-torque", "M_p", "greatest torque of the first run down"}, self.prevailing_torque, Range{Nm(0.1), Nm(500)});
+    }
+};
+
 /// The surface of a bolt as it is tightened: coating and lubricant.
 struct Finish {
     static constexpr std::string_view table = "finishes", row_key = "finish";

@@ -24,7 +24,7 @@ struct Tables {
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
                Table<LayerMaterial>, Table<LoadRule>, Table<Price>, Table<Metal>, Table<SeriesPotential>, Table<Compatibility>,
                Table<Coating>, Table<Exposure>, Table<Electrolyte>, Table<IsolationElement>, Table<InchThread>, Table<InchGrade>,
-               Table<ProductStandard>>
+               Table<ProductStandard>, Table<LockingNut>>
         all;
 
     template <class Record>

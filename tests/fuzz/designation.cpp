@@ -15,7 +15,7 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t siz
     };
     for (const auto& each : read.understood) must(is_fit(each.token) && !each.meaning.empty());
     for (const auto& each : read.unknown) must(is_fit(each.token) && is_fit(each.nearest));
-    for (const auto& each : read.asked) must(is_fit(each) && each.ends_with('?'));
+    for (const auto& each : read.asked) must(is_fit(each.text) && each.text.ends_with('?'));
     const auto& offer = read.offer;
     must(!offer.length || (*offer.length >= mm(5) && *offer.length <= mm(1000)));
     must(!offer.finish || fuzz::built_in().of<Finish>().find(*offer.finish) != nullptr);

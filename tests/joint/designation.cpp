@@ -337,7 +337,7 @@ bool is_sound(const Designation& read) {
     for (const auto& each : read.unknown)
         if (!is_fit(each.token) || each.token.empty()) return false;
     for (const auto& each : read.asked)
-        if (!is_fit(each) || !each.ends_with('?')) return false;
+        if (!is_fit(each.text) || !each.text.ends_with('?')) return false;
     const auto& offer = read.offer;
     return (!offer.finish || built_in().of<Finish>().find(*offer.finish) != nullptr) &&
            (!offer.standard || built_in().of<ProductStandard>().find(*offer.standard) != nullptr) &&
@@ -353,13 +353,13 @@ TEST_SUITE("joint/designation") {
             const auto found = read(expected.text);
             CHECK(summary(found) == expected.understood);
             std::string questions, words;
-            for (const auto& each : found.asked) questions += each + '\n';
+            for (const auto& each : found.asked) questions += each.text + '\n';
             for (const auto& each : found.unknown) words += each.token + '\n';
             CAPTURE(questions);
             CAPTURE(words);
             CHECK(found.asked.size() == expected.asked.size());
             for (std::size_t i = 0; i < std::min(found.asked.size(), expected.asked.size()); ++i)
-                CHECK(found.asked[i].starts_with(expected.asked[i]));
+                CHECK(found.asked[i].text.starts_with(expected.asked[i]));
             CHECK(found.unknown.size() == expected.unknown.size());
             for (std::size_t i = 0; i < std::min(found.unknown.size(), expected.unknown.size()); ++i) {
                 const auto& unknown = found.unknown[i];
@@ -375,7 +375,7 @@ TEST_SUITE("joint/designation") {
         const auto asks = [](const char* text, const char* question) {
             CAPTURE(text);
             const auto asked = read(text).asked;
-            CHECK(std::find(asked.begin(), asked.end(), question) != asked.end());
+            CHECK(std::any_of(asked.begin(), asked.end(), [&](const auto& each) { return each.text == question; }));
         };
         asks("M12x140 8.8 HDG", "\"HDG\" is hot-dip galvanised: dry, waxed or molybdenum disulfide paste?");
         asks("M12x140 70", "\"70\": A2-70 or A4-70?");

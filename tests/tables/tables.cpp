@@ -370,7 +370,7 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
                   "      = help: tables: threads, lengths, washers, bolt-classes, nuts, finishes, "
                   "materials, surfaces, slip-factors, embedding, "
                   "tightening, tubes, service, layers, load-rules, prices, metals, potentials, compatibility, "
-                  "coatings, exposures, electrolytes, isolation, inch-threads, sae-grades, designations\n"
+                  "coatings, exposures, electrolytes, isolation, inch-threads, sae-grades, designations, locking-nuts\n"
                   "1 error; nothing was written\n");
         const Folder other;
         other.write("prices of steel.toml", "");

@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: MIT
+#include "assess/substitution_review.hpp"
+
+#include "quantity/text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace faywright {
+
+namespace {
+
+/// Lives closer to each other than this are told as equal.
+constexpr double notably_sooner = 0.8;
+
+std::string check_words(const Trial::Check& check) { return check.part.empty() ? check.id : fmt::format("{} ({})", check.id, check.part); }
+
+std::string in_years_text(Duration life) {
+    return life > years(200) ? std::string("200 years or more") : fmt::format("{} years", print_number(in_years(life), 3));
+}
+
+const SubstitutionRule* rule_of(const Trial::Check& check, const Joint& offered, const Joint& specified) {
+    if (check.id == "nut-match") return rules::find("nut-soft");
+    if (check.id == "protrusion") return rules::find("too-short");
+    if (check.id == "free-thread") return rules::find("too-long");
+    if (check.id == "bolt-shear" && offered.bolt.thread_length > specified.bolt.thread_length) return rules::find("thread-in-plane");
+    return rules::find("does-not-hold");
+}
+
+}  // namespace
+
+std::string told(const Value& value) { return print(value, 3); }
+
+void Review::say(const SubstitutionRule* rule, Weight weight, std::string words) {
+    const auto same =
+        std::find_if(out.reasons.begin(), out.reasons.end(), [&](const Reason& r) { return r.rule == rule && r.weight == weight; });
+    if (same == out.reasons.end())
+        out.reasons.push_back({rule, weight, std::move(words)});
+    else
+        same->words += "; " + words;
+}
+
+bool Review::has(Weight weight) const {
+    return std::any_of(out.reasons.begin(), out.reasons.end(), [&](const Reason& r) { return r.weight == weight; });
+}
+
+JointFile Review::sheet() const {
+    auto file = reviewer.written_.file;
+    if (torque_counts()) file.tightening.torque = specified().torque;
+    return file;
+}
+
+JointFile Review::sheet_without_torque() const {
+    auto file = reviewer.written_.file;
+    file.tightening.torque.reset();
+    return file;
+}
+
+/// What fails with the part, built right, and does not fail as specified.
+void Review::judge_checks() {
+    const auto& right = *out.right;
+    const auto& were = specified();
+    for (const auto& check : right.checks) {
+        if (check.passes) continue;
+        const auto before =
+            std::find_if(were.checks.begin(), were.checks.end(), [&](const auto& c) { return c.id == check.id && c.part == check.part; });
+        const auto as_before =
+            before == were.checks.end() ? std::string() : fmt::format(", {} as specified", print_number(before->utilisation, 3));
+        say(rule_of(check, *right.joint, base), Weight::refuse,
+            fmt::format("{} at {}{}{}", check_words(check), print_number(check.utilisation, 3),
+                        torque_counts() ? " with " + told(right.torque) : "", as_before));
+    }
+}
+
+void Review::judge_life() {
+    const auto& right = *out.right;
+    for (std::size_t i = 0; i < right.exposures.size(); ++i) {
+        const auto& now = right.exposures[i];
+        const auto& before = specified().exposures[i];
+        const auto& first = now.first_to_go();
+        const auto words = fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", first.stake, first.name,
+                                       in_years_text(first.life), shown(now.exposure->name), in_years_text(before.first_to_go().life));
+        const bool sooner = first.life < notably_sooner * before.first_to_go().life;
+        if (!now.passes && before.passes)
+            say(rules::find("too-soon"), Weight::refuse, words + fmt::format("; promised are {}", print(Value(base.life))));
+        else if (!now.passes && sooner)
+            say(rules::find("worse-life"), Weight::refuse, words + "; neither keeps the promise");
+        else if (sooner && first.life < years(200))
+            say(rules::find("worse-life"), Weight::note, words + "; the promise is kept");
+    }
+    const bool new_stainless =
+        right.joint->bolt.property_class.family != "carbon steel" && base.bolt.property_class.family == "carbon steel";
+    if (!new_stainless || right.exposures.empty()) return;
+    bool worse = false;
+    std::string words;
+    for (std::size_t i = 0; i < right.exposures.size(); ++i) {
+        auto wall = years(1000), wall_before = years(1000);
+        for (const auto& m : right.exposures[i].members)
+            if (m.is_wall) wall = min(wall, m.life);
+        for (const auto& m : specified().exposures[i].members)
+            if (m.is_wall) wall_before = min(wall_before, m.life);
+        double ratio = 0.0;
+        for (const auto& contact : right.exposures[i].contacts)
+            if (contact.now && contact.now->cathode != nullptr && contact.now->cathode->name.starts_with("stainless"))
+                ratio = std::max(ratio, contact.now->area_ratio);
+        worse = worse || wall < notably_sooner * wall_before;
+        words += fmt::format("{}in \"{}\" the aluminium lasts {}, {} as specified", words.empty() ? "" : "; ",
+                             shown(right.exposures[i].exposure->name), in_years_text(wall), in_years_text(wall_before));
+        if (ratio > 0.0 && ratio != 1.0) words += fmt::format(" (wetted stainless over its partner at most {})", print_number(ratio, 2));
+    }
+    if (worse)
+        say(rules::find("stainless-beside-aluminium"), Weight::change,
+            words + ": seal or cap the heads and the edges so that no film joins steel and aluminium; faywright isolate ranks the ways");
+    else
+        say(rules::find("stainless-beside-aluminium"), Weight::note,
+            words + ": heads and nuts are small beside the rail, and change little here");
+}
+
+void Review::judge_trials() {
+    if (!specified().holds)
+        say(rules::find("fails-already"), Weight::refuse,
+            fmt::format("as specified, {} stands at {}: mend the joint first", specified().governing,
+                        print_number(specified().utilisation, 3)));
+    if (!out.right) return;
+    const auto& right = *out.right;
+    if (!right.is_built()) {
+        const auto* rule = right.refused_code == "geometry.grip"     ? rules::find("too-short")
+                           : right.refused_code == "geometry.thread" ? rules::find("too-long")
+                                                                     : rules::find("cannot-be-built");
+        say(rule, Weight::refuse, right.refused);
+        return;
+    }
+    if (specified().holds) judge_checks();
+    judge_life();
+    if (said().part == OfferedPart::bolt) {
+        const auto longer = right.joint->bolt.length - base.bolt.length;
+        if (longer > 2.0 * base.bolt.thread.diameter)
+            say(rules::find("sticks-out"), Weight::ask,
+                fmt::format("{} more stick out beyond the nut, where they snag and are struck: can {} be had?", told(longer),
+                            told(base.bolt.length)));
+        else if (longer > mm(0))
+            say(rules::find("sticks-out"), Weight::note,
+                fmt::format("{} more stick out beyond the nut: mind ground and hoses", told(longer)));
+        const auto* shear = right.find("bolt-shear");
+        const auto* before = specified().find("bolt-shear");
+        if (right.joint->bolt.thread_length > base.bolt.thread_length && shear != nullptr && before != nullptr &&
+            shear->utilisation > 1.01 * before->utilisation)
+            say(rules::find("thread-in-plane"), Weight::note,
+                fmt::format("thread in the shear plane: bolt-shear at {}, {} as specified", print_number(shear->utilisation, 3),
+                            print_number(before->utilisation, 3)));
+    }
+    if (!torque_counts() || !out.unnoticed || !out.unnoticed->is_built()) return;
+    const auto& unnoticed = *out.unnoticed;
+    if (abs(right.torque - specified().torque) > 0.005 * specified().torque)
+        say(rules::find("own-torque"), Weight::change, fmt::format("{}, not {}", told(right.torque), told(specified().torque)));
+    if (unnoticed.bolt_stress > 1.0 && specified().bolt_stress <= 1.0)
+        say(rules::find("old-torque-yields"), Weight::change,
+            fmt::format("{} takes it to {} of its proof strength, {} as specified", told(unnoticed.torque),
+                        print_number(unnoticed.bolt_stress, 3), print_number(specified().bolt_stress, 3)));
+    if (specified().slip && unnoticed.slip && *specified().slip <= 1.0 && *unnoticed.slip > 1.0)
+        say(rules::find("old-torque-loosens"), Weight::change,
+            fmt::format("{} gives {} to {}, {} to {} as specified: slip at {}", told(unnoticed.torque), told(unnoticed.assembled_least),
+                        told(unnoticed.assembled_greatest), told(specified().assembled_least), told(specified().assembled_greatest),
+                        print_number(*unnoticed.slip, 3)));
+}
+
+void Review::questions() {
+    std::string not_said;
+    const auto missing = [&](bool is, const std::string& words) {
+        if (is) not_said += (not_said.empty() ? "" : ", ") + words;
+    };
+    const auto& s = said();
+    if (s.part == OfferedPart::bolt) {
+        missing(!s.size && !offer().inch_diameter, "size " + base.bolt.thread.name);
+        missing(!s.length, "length " + told(base.bolt.length));
+        missing(!s.standard && !s.fully_threaded, "head and thread length of the standard");
+        missing(!s.test_report, "certificate");
+    } else if (s.part == OfferedPart::nut || s.part == OfferedPart::washer) {
+        missing(!s.size && !offer().inch_diameter, "size " + base.bolt.thread.name);
+        missing(s.part == OfferedPart::nut && offer().coating.empty(), "finish");
+        missing(s.part == OfferedPart::washer && !s.series, "series");
+    } else if (s.part == OfferedPart::tube) {
+        missing(!s.stock, "section");
+        missing(!s.material, "material");
+    }
+    if (!not_said.empty()) say(rules::find("not-stated"), Weight::note, not_said);
+    for (const auto& question : offer().asked)
+        say(rules::find("unclear"), question.about == Topic::papers || question.about == Topic::lubricant ? Weight::note : Weight::ask,
+            question.text);
+}
+
+void Review::settle() {
+    const auto place = [](const Reason& r) { return std::make_pair(static_cast<int>(r.weight), r.rule - rules::all.data()); };
+    std::stable_sort(out.reasons.begin(), out.reasons.end(), [&](const Reason& a, const Reason& b) { return place(a) < place(b); });
+    out.verdict = has(Weight::refuse)   ? Verdict::refuse
+                  : has(Weight::ask)    ? Verdict::ask
+                  : has(Weight::change) ? Verdict::accept_with_changes
+                                        : Verdict::accept;
+    if (out.verdict == Verdict::accept) {
+        // What is only noted does not govern an acceptance.
+        say(rules::find("same"), Weight::note, "");
+        std::rotate(out.reasons.begin(), out.reasons.end() - 1, out.reasons.end());
+    }
+    for (const auto& reason : out.reasons)
+        if (reason.weight == Weight::ask) out.questions.push_back(reason.words);
+}
+
+void Review::run() {
+    switch (said().part) {
+        case OfferedPart::bolt: bolt(); break;
+        case OfferedPart::nut: nut(); break;
+        case OfferedPart::washer: washer(); break;
+        case OfferedPart::tube: tube(); break;
+        case OfferedPart::layer: layer(); break;
+    }
+    judge_trials();
+    questions();
+    settle();
+    compare();
+    list_changes();
+    list_markings();
+    list_papers();
+}
+
+}  // namespace faywright

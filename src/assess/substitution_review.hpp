@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "assess/substitute.hpp"
+
+/// One review at work: its parts are in substitution_*.cpp.
+namespace faywright {
+
+struct Review {
+    Reviewer& reviewer;
+    const Tables& tables;
+    const Joint& base;
+    Substitution out = {};
+
+    void run();
+
+private:
+    [[nodiscard]] const Offer& offer() const { return out.offer; }
+    [[nodiscard]] const OfferFile& said() const { return out.offer.said; }
+    [[nodiscard]] const Trial& specified() const { return *out.specified; }
+    /// The file as the shop sheet has it, at the torque of the sheet.
+    [[nodiscard]] JointFile sheet() const;
+    /// The same with the torque left to the offered part.
+    [[nodiscard]] JointFile sheet_without_torque() const;
+    [[nodiscard]] bool torque_counts() const { return base.tightening.method.uses_torque; }
+
+    void say(const SubstitutionRule* rule, Weight weight, std::string words);
+    [[nodiscard]] bool has(Weight weight) const;
+
+    // substitution_bolt.cpp
+    void bolt();
+    void bolt_identity();
+    void bolt_steel();
+    void bolt_finish();
+    void bolt_trials();
+    [[nodiscard]] bool bolt_can_be_tried() const;
+    [[nodiscard]] const Row<Finish>* as_delivered() const;
+    [[nodiscard]] const Row<Finish>* lubricated() const;
+    [[nodiscard]] Trial tried_right(JointFile file) const;
+    void suggest(const BoltClass& offered, const Row<Finish>& finish);
+    [[nodiscard]] JointFile with_bolt(JointFile file, const Row<Finish>& finish) const;
+
+    // substitution_parts.cpp
+    void nut();
+    void washer();
+    void tube();
+    void layer();
+    void common_identity();
+    void locking();
+    void paste();
+
+    // substitution_outcome.cpp
+    void judge_trials();
+    void judge_life();
+    void judge_checks();
+    void questions();
+    void settle();
+
+    // substitution_compare.cpp
+    void compare();
+
+    // substitution_sheet.cpp
+    void list_changes();
+    void list_markings();
+    void list_papers();
+};
+
+/// "120 N*m".
+[[nodiscard]] std::string told(const Value& value);
+
+}  // namespace faywright

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include "assess/substitution_review.hpp"
+
+#include "quantity/text.hpp"
+
+#include <fmt/format.h>
+
+namespace faywright {
+
+/// What of the shop sheet is not as it was, part by part.
+void Review::list_changes() {
+    if (!out.right || !out.right->is_built()) return;
+    const auto& right = *out.right;
+    const auto& now = right.joint->bolt;
+    const auto& was = base.bolt;
+    const auto change = [&](const char* what, const std::string& from, const std::string& to) {
+        if (from != to) out.changes.push_back(fmt::format("{}: {}, not {}", what, to, from));
+    };
+    change("bolts", bolt_words(was), bolt_words(now));
+    change("nuts", nut_words(was), nut_words(now));
+    if (torque_counts()) {
+        change("torque", told(specified().torque), told(right.torque));
+        if (said().prevailing_torque_nut.value_or(false))
+            out.changes.emplace_back("torque: plus what the locking nuts take, measured on this lot as they run down");
+    }
+    const auto lubricant = [](const Finish& finish, const std::string& name) {
+        const auto comma = name.rfind(", ");
+        return !finish.lubricated ? std::string("none") : comma == std::string::npos ? name : name.substr(comma + 2);
+    };
+    change("lubricant", lubricant(was.finish, was.finish.name), lubricant(now.finish, now.finish.name));
+    if (said().fully_threaded && now.thread_length != was.thread_length && now.length == was.length)
+        change("thread length", told(was.thread_length), told(now.thread_length));
+    const auto washer = [](const std::optional<Row<Washer>>& w) { return w ? w->series : std::string("none"); };
+    const auto offered_series =
+        said().part == OfferedPart::washer ? said().series.value_or(washer(now.nut_washer)) : washer(now.nut_washer);
+    change("washers", washer(was.nut_washer), offered_series);
+    if (base.section && right.joint->section) {
+        const auto tube = [](const Tube& t) {
+            return fmt::format("{} in {}, {}", t.stock ? t.stock->name : "as chosen", t.material.name,
+                               t.coating ? t.coating->name : "bare");
+        };
+        if (said().part == OfferedPart::tube) {
+            auto own = base.section->tube;
+            own.stock = *tables.of<StockTube>().find(specified().tube);
+            change("tubes", tube(own), tube(right.joint->section->tube));
+        }
+    }
+    if (!base.layers.empty() && !right.joint->layers.empty())
+        change("layer between the faces", base.layers.front().material.name, right.joint->layers.front().material.name);
+    for (const auto& reason : out.reasons) {
+        const auto& id = reason.rule->id;
+        if (reason.weight != Weight::change) continue;
+        if (id == "washer-soft") out.changes.push_back("washers: " + reason.words);
+        if (id == "galling" || id == "copper-paste") out.changes.push_back("assembly: " + reason.words);
+        if (id == "stainless-beside-aluminium") out.changes.push_back("isolation: seal or cap the bolts' heads and the edges");
+        if (id == "undersize-thread") out.changes.push_back("nuts: " + reason.words);
+    }
+}
+
+void Review::list_markings() {
+    const auto add = [&](std::string text) { out.markings.push_back(std::move(text)); };
+    const bool bolt = said().part == OfferedPart::bolt;
+    const bool tried = out.right && out.right->is_built();
+    if (bolt && said().bolt_class && offer().class_known) {
+        if (offer().grade != nullptr) {
+            if (offer().grade->marking)
+                add(fmt::format("head: {} (grade {}), and the maker's mark", *offer().grade->marking, offer().grade->grade));
+        } else {
+            add(fmt::format("head: \"{}\" and the maker's mark{}", *said().bolt_class,
+                            offer().undersize_thread ? ", and \"U\" for the thread cut undersize" : ""));
+            if (offer().low_carbon_martensite) add("head: the class underlined is low-carbon martensite");
+        }
+    }
+    if ((bolt || said().part == OfferedPart::nut) && tried) {
+        const auto& nut = out.right->joint->bolt;
+        const bool stainless = std::atoi(nut.nut.nut_class.c_str()) >= 50;
+        add(fmt::format("nut: \"{}{}\"{} and the maker's mark", stainless ? nut.property_class.bolt_class : nut.nut.nut_class,
+                        nut.nut_oversize > mm(0) ? "Z" : "", nut.nut_oversize > mm(0) ? " (or \"X\" in place of \"Z\")" : ""));
+    }
+    if (said().part == OfferedPart::washer) add("packet: standard and hardness, \"200 HV\" or \"300 HV\"; washers bear no mark of it");
+    if (said().part == OfferedPart::layer) add("packet: product, batch and date to be used by");
+    if (said().part == OfferedPart::tube) add("bar: grade and heat on the tag of the bundle");
+}
+
+void Review::list_papers() {
+    const auto add = [&](std::string text) { out.papers.push_back(std::move(text)); };
+    const auto part = said().part;
+    if (part == OfferedPart::bolt || part == OfferedPart::nut) {
+        if (!said().test_report.value_or(false)) add("inspection certificate 3.1 to EN 10204 of the lot, with class and heat");
+        const bool tried = out.right && out.right->is_built();
+        if (offer().coating == "hot-dip galvanised") add("galvanising to ISO 10684: least local thickness and the nuts' tapping");
+        if (offer().coating.ends_with("electroplate")) add("coating to ISO 4042: thickness, and from 360 HV on the verified process");
+        if (offer().coating == "zinc flake") add("coating to ISO 10683: thickness, hours of salt spray, friction window");
+        if (offer().is_stainless()) add("steel group and class to ISO 3506-1, and whether tests for controlled preload exist");
+        if (tried && torque_counts() && out.right->joint->bolt.finish.name != base.bolt.finish.name)
+            add("friction of bolt and nut of this lot with this lubricant, tested to ISO 16047");
+    }
+    if (part == OfferedPart::washer) add("hardness of the lot");
+    if (part == OfferedPart::tube) add("inspection certificate 3.1 to EN 10204: grade, yield strength, tolerances");
+    if (part == OfferedPart::layer)
+        add("data sheet: pressure and temperatures it stands, creep under clamp, what it does to aluminium and zinc");
+}
+
+}  // namespace faywright

@@ -1,0 +1,313 @@
+// SPDX-License-Identifier: MIT
+#include "joint/offer.hpp"
+
+#include "input/reader.hpp"
+#include "joint/designation_found.hpp"
+#include "joint/resolve.hpp"
+
+#include <algorithm>
+
+namespace faywright {
+
+namespace {
+
+/// Names of rows, each once.
+template <class Rows, class Project>
+std::vector<std::string> names_of(const Rows& rows, Project project) {
+    std::vector<std::string> out;
+    for (const auto& row : rows)
+        if (auto name = project(row); std::find(out.begin(), out.end(), name) == out.end()) out.push_back(std::move(name));
+    return out;
+}
+
+struct Understanding {
+    const OfferFile& file;
+    const Tables& tables;
+    std::vector<OfferFault>& faults;
+    Designation read = {};
+    Offer out = {};
+
+    void fault(const std::string& field, const std::string& given, std::string_view what, const std::vector<std::string>& known) {
+        auto wanted = nearest_label(given, known);
+        if (wanted.empty()) wanted = fmt::format("known are \"{}\"", fmt::join(known, "\", \""));
+        faults.push_back({field, fmt::format("is \"{}\", which is no {}", shown(given), what), std::move(wanted)});
+    }
+    void ask(Topic about, std::string question) { out.asked.push_back({about, std::move(question)}); }
+
+    /// A field beside the designation: what it says stands, and a contradiction is asked.
+    template <class T>
+    void settle(Topic about, std::optional<T> OfferFile::*field, const char* key) {
+        const auto& given = file.*field;
+        const auto& from_designation = read.offer.*field;
+        auto& to = out.said.*field;
+        to = given ? given : from_designation;
+        if (!given || !from_designation) return;
+        const auto word_of_it = [](const T& value) {
+            if constexpr (std::same_as<T, std::string>)
+                return shown(value);
+            else if constexpr (std::same_as<T, bool>)
+                return std::string(value ? "yes" : "no");
+            else if constexpr (std::same_as<T, NutThread>)
+                return std::string(faywright::word_of(value));
+            else
+                return print(Value(value));
+        };
+        if (word_of_it(*given) != word_of_it(*from_designation))
+            ask(about, fmt::format("the designation says {}, the {} says {}: which is offered?", word_of_it(*from_designation), key,
+                                   word_of_it(*given)));
+    }
+
+    void designation() {
+        if (!file.designation) return;
+        read = read_designation(*file.designation, tables);
+        out.understood = read.understood;
+        out.low_carbon_martensite = read.low_carbon_martensite;
+        out.undersize_thread = read.undersize_thread;
+        out.hardness_hv = read.hardness_hv;
+        out.assembly = read.assembly;
+        for (const auto& word : read.unknown)
+            ask(Topic::part, fmt::format("\"{}\" is not understood{}: what does it say?", word.token,
+                                         word.nearest.empty() ? "" : fmt::format(", the nearest known is \"{}\"", word.nearest)));
+    }
+
+    /// What a field answers is not asked.
+    void keep_questions() {
+        for (auto& question : read.asked) {
+            const auto& f = file;
+            const bool answered = question.about == Topic::standard     ? f.standard.has_value()
+                                  : question.about == Topic::size       ? out.said.size.has_value() && f.size.has_value()
+                                  : question.about == Topic::length     ? f.length.has_value()
+                                  : question.about == Topic::nut_class  ? f.nut_class.has_value()
+                                  : question.about == Topic::bolt_class ? f.bolt_class.has_value()
+                                  : question.about == Topic::finish     ? f.finish.has_value()
+                                  : question.about == Topic::use        ? f.used.has_value()
+                                  : question.about == Topic::part       ? f.part != OfferedPart::bolt || f.size || f.bolt_class
+                                                                        : true;  // lubricant and papers have rules of their own
+            if (!answered) out.asked.push_back(std::move(question));
+        }
+    }
+
+    /// What reads a word of a field as the trade writes it.
+    [[nodiscard]] Designation trade_words(const std::string& text) const { return read_designation(text, tables); }
+
+    void part() {
+        out.said.part = file.part;
+        if (!file.designation || !read.part_known || read.offer.part == file.part) return;
+        // A designation that says what it is needs no field; a field other than the usual one contradicts it.
+        if (file.part == OfferedPart::bolt)
+            out.said.part = read.offer.part;
+        else
+            ask(Topic::part,
+                fmt::format("the designation says {}, the part says {}: which is offered?", word_of(read.offer.part), word_of(file.part)));
+    }
+
+    void size() {
+        settle(Topic::size, &OfferFile::size, "size");
+        out.inch_diameter = read.inch_diameter;
+        auto& said = out.said.size;
+        if (!said) return;
+        out.thread = tables.of<Thread>().find(*said);
+        out.inch = tables.of<InchThread>().find(*said);
+        if (out.inch != nullptr) out.inch_diameter = out.inch->diameter;
+        if (out.thread != nullptr || out.inch != nullptr) return;
+        const auto words = trade_words(*said);
+        if (words.inch_diameter) out.inch_diameter = words.inch_diameter;
+        if (words.offer.size) {
+            // The same said twice is no contradiction.
+            if (read.offer.size && *read.offer.size == *words.offer.size)
+                std::erase_if(out.asked, [](const auto& q) { return q.about == Topic::size; });
+            said = words.offer.size;
+            out.thread = tables.of<Thread>().find(*said);
+            out.inch = tables.of<InchThread>().find(*said);
+        } else if (words.inch_diameter) {
+            // Which series it has changes nothing: no inch thread fits.
+            std::erase_if(out.asked, [](const auto& q) { return q.about == Topic::size; });
+        } else {
+            fault("size", *said, "size of the tables threads or inch-threads", tables.of<Thread>().names());
+        }
+    }
+
+    void bolt_class() {
+        settle(Topic::bolt_class, &OfferFile::bolt_class, "class");
+        auto& said = out.said.bolt_class;
+        if (!said) return;
+        const auto& rows = tables.of<BoltClass>().rows;
+        const auto known = [&](const std::string& name) {
+            return std::any_of(rows.begin(), rows.end(), [&](const auto& row) { return row.bolt_class == name; });
+        };
+        if (!known(*said)) {
+            const auto words = trade_words(*said);
+            if (words.offer.bolt_class && words.unknown.empty()) said = words.offer.bolt_class;
+            out.low_carbon_martensite = out.low_carbon_martensite || words.low_carbon_martensite;
+        }
+        out.class_known = known(*said);
+        for (const auto& row : tables.of<InchGrade>().rows)
+            if (row.grade == *said) {
+                out.class_known = true;
+                if (!out.inch_diameter || row.holds_for(*out.inch_diameter)) out.grade = &row;
+                out.low_carbon_martensite = out.low_carbon_martensite || row.low_carbon_martensite;
+            }
+        if (!out.class_known) {
+            auto names = names_of(rows, [](const auto& row) { return row.bolt_class; });
+            for (auto& grade : names_of(tables.of<InchGrade>().rows, [](const auto& row) { return row.grade; }))
+                names.push_back(std::move(grade));
+            fault("class", *said, "class of bolts or grade", names);
+        }
+    }
+
+    void finish() {
+        out.said.finish = file.finish ? file.finish : read.offer.finish;
+        out.said.lubricant = file.lubricant ? file.lubricant : read.offer.lubricant;
+        const auto& table = tables.of<Finish>();
+        const auto kinds = names_of(table.rows, [](const auto& row) { return row.kind; });
+        if (out.said.part == OfferedPart::tube || out.said.part == OfferedPart::layer) return;
+        if (file.finish) {
+            out.finish = table.find(*file.finish);
+            if (out.finish != nullptr)
+                out.coating = out.finish->kind;
+            else if (std::find(kinds.begin(), kinds.end(), *file.finish) != kinds.end())
+                out.coating = *file.finish;
+            else {
+                const auto words = trade_words(*file.finish);
+                out.coating = words.coating.value_or("");
+                if (words.offer.finish) out.finish = table.find(*words.offer.finish);
+                for (const auto& question : words.asked)
+                    if (question.about == Topic::finish) out.asked.push_back(question);
+                const bool uncertain =
+                    std::any_of(words.asked.begin(), words.asked.end(), [](const auto& q) { return q.about == Topic::finish; });
+                if (!words.unknown.empty() || (out.coating.empty() && !uncertain)) {
+                    auto known = table.names();
+                    known.insert(known.end(), kinds.begin(), kinds.end());
+                    fault("finish", *file.finish, "row or kind of the table finishes", known);
+                }
+            }
+            if (read.coating && !out.coating.empty() && *read.coating != out.coating)
+                ask(Topic::finish,
+                    fmt::format("the designation says {}, the finish says {}: which is offered?", *read.coating, out.coating));
+        } else {
+            if (read.offer.finish) out.finish = table.find(*read.offer.finish);
+            out.coating = read.coating.value_or("");
+        }
+        if (out.coating.empty() && out.is_stainless()) out.coating = "stainless";
+        // A lubricant that stands by itself completes the coating.
+        if (out.finish == nullptr && out.said.lubricant && !out.coating.empty())
+            out.finish = table.find(out.coating + ", " + *out.said.lubricant);
+    }
+
+    void standard() {
+        settle(Topic::standard, &OfferFile::standard, "standard");
+        auto& said = out.said.standard;
+        out.standard_as_written = file.standard ? file.standard : read.standard_as_written;
+        if (!said) return;
+        const auto* row = tables.of<ProductStandard>().find(*said);
+        if (row == nullptr) {
+            const auto words = trade_words(*said);
+            if (words.offer.standard) row = tables.of<ProductStandard>().find(*words.offer.standard);
+        }
+        if (row == nullptr) return fault("standard", *said, "row of the table designations", tables.of<ProductStandard>().names());
+        if (row->assembly) out.assembly = row->name;
+        if (row->prevailing_torque) out.said.prevailing_torque_nut = true;
+        if (row->successor) row = tables.of<ProductStandard>().find(*row->successor);
+        said = row->name;
+        out.standard = row;
+        if (!file.fully_threaded && row->fully_threaded && out.said.part == OfferedPart::bolt)
+            out.said.fully_threaded = row->fully_threaded;
+    }
+
+    void nut() {
+        settle(Topic::nut_class, &OfferFile::nut_class, "nut-class");
+        settle(Topic::nut_class, &OfferFile::nut_thread, "nut-thread");
+        settle(Topic::nut_class, &OfferFile::prevailing_torque_nut, "prevailing-torque-nut");
+        auto& said = out.said.nut_class;
+        if (out.said.part == OfferedPart::nut && !said && file.bolt_class) said = file.bolt_class;
+        if (!said || *said == "04" || *said == "05") return;
+        const auto known = names_of(tables.of<Nut>().rows, [](const auto& row) { return row.nut_class; });
+        if (const bool stainless = designation::is_stainless(*said); stainless) said = said->substr(said->find('-') + 1);
+        if (std::find(known.begin(), known.end(), *said) != known.end()) return;
+        auto words = trade_words("nut " + *said);
+        if (words.offer.nut_class) {
+            said = words.offer.nut_class;
+            if (words.offer.nut_thread && !out.said.nut_thread) out.said.nut_thread = words.offer.nut_thread;
+        } else {
+            fault("nut-class", *said, "class of the table nuts", known);
+        }
+    }
+
+    void others() {
+        settle(Topic::size, &OfferFile::series, "series");
+        settle(Topic::use, &OfferFile::used, "used");
+        settle(Topic::length, &OfferFile::length, "length");
+        settle(Topic::standard, &OfferFile::fully_threaded, "fully-threaded");
+        out.said.designation = file.designation;
+        out.said.marking = file.marking ? file.marking : read.offer.marking;
+        out.said.test_report = file.test_report ? file.test_report : read.offer.test_report;
+        out.said.stock = file.stock;
+        out.said.material = file.material;
+        out.said.name = file.name;
+        const auto name_of_kind = [&](const auto& table, const std::optional<std::string>& name, const char* field, const char* what,
+                                      auto& row) {
+            if (!name) return;
+            row = table.find(*name);
+            if (row == nullptr) fault(field, *name, what, table.names());
+        };
+        if (out.said.part == OfferedPart::tube) {
+            name_of_kind(tables.of<StockTube>(), out.said.stock, "stock", "row of the table tubes", out.stock);
+            name_of_kind(tables.of<Material>(), out.said.material, "material", "row of the table materials", out.material);
+        }
+        if (out.said.part == OfferedPart::layer)
+            name_of_kind(tables.of<LayerMaterial>(), out.said.material, "material", "row of the table layers", out.layer);
+        if (out.said.part == OfferedPart::washer && out.said.series) {
+            const auto series = names_of(tables.of<Washer>().rows, [](const auto& row) { return row.series; });
+            if (std::find(series.begin(), series.end(), *out.said.series) == series.end()) {
+                const auto* row = tables.of<ProductStandard>().find(*out.said.series);
+                if (row != nullptr && row->successor) out.said.series = row->successor;
+                if (row == nullptr) fault("series", *out.said.series, "series of the table washers", series);
+            }
+        }
+    }
+
+    void title() {
+        const auto& s = out.said;
+        if (s.name) out.title = *s.name;
+        if (s.designation) out.title += (out.title.empty() ? "" : ": ") + *s.designation;
+        if (!out.title.empty()) return;
+        out.title = std::string(word_of(s.part));
+        for (const auto* each : {&s.size, &s.bolt_class, &s.nut_class, &s.series, &s.stock, &s.material, &s.finish})
+            if (*each) out.title += " " + **each;
+    }
+
+    Offer run() {
+        designation();
+        part();
+        size();
+        bolt_class();
+        standard();
+        nut();
+        others();
+        finish();
+        keep_questions();
+        title();
+        out.title = shown(out.title, 120);
+        return std::move(out);
+    }
+};
+
+}  // namespace
+
+Offer understand(const OfferFile& file, const Tables& tables, std::vector<OfferFault>& faults) {
+    return Understanding{file, tables, faults}.run();
+}
+
+std::optional<Offer> read_offer(const Node& root, const Tables& tables, Diagnostics& diagnostics) {
+    const auto before = diagnostics.count();
+    OfferFile file;
+    read_node(root, Path{}, file, ReadContext{diagnostics});
+    std::vector<OfferFault> faults;
+    auto offer = understand(file, tables, faults);
+    for (const auto& each : faults)
+        diagnostics.error({"name.unknown", fmt::format("{} {}", each.field, each.found), place_of(root, each.field), each.wanted, {}, ""});
+    if (diagnostics.count() != before) return std::nullopt;
+    return offer;
+}
+
+}  // namespace faywright
