@@ -21,6 +21,8 @@ const Row<BoltClass>* class_row(const Tables& tables, const std::string& name, L
     return nullptr;
 }
 
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
 std::string lower(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
     return text;
@@ -51,23 +53,31 @@ void Review::common_identity() {
             "tightened before: its preload, its thread and its zinc are spent, and nobody sees how far");
 }
 
+void Review::mark(const std::string& part_class) {
+    if (!said().marking) return;
+    const auto words = lower(*said().marking);
+    if (words == "none" || words == "no" || words == "unmarked" || words == "no mark" || words == "not marked" || words == "blank")
+        return say(rules::find("no-mark"), Weight::refuse,
+                   "it bears no mark: what it stands is anybody's guess, whatever the invoice says");
+    if (part_class.empty()) return;
+    // The mark holds the class; what follows it ("U", "Z", "underlined") has rules of its own.
+    const auto first = words.find_first_of("0123456789");
+    const auto wanted = lower(part_class);
+    const auto at = words.find(wanted);
+    const bool whole = at != std::string::npos && (at == 0 || !is_digit(words[at - 1])) &&
+                       (at + wanted.size() == words.size() || !is_digit(words[at + wanted.size()]));
+    if (first == std::string::npos)
+        say(rules::find("wrong-mark"), Weight::refuse,
+            fmt::format("it is marked \"{}\", which does not name class {}", *said().marking, part_class));
+    else if (!whole)
+        say(rules::find("wrong-mark"), Weight::refuse,
+            fmt::format("it is marked \"{}\", the offer says class {}: a mark that contradicts the papers is not believed", *said().marking,
+                        part_class));
+}
+
 void Review::bolt_identity() {
     common_identity();
-    const auto mark = lower(said().marking.value_or(""));
-    if (mark == "none" || mark == "no" || mark == "unmarked" || mark == "no mark" || mark == "not marked" || mark == "blank")
-        say(rules::find("no-mark"), Weight::refuse, "the head bears no mark: what it stands is anybody's guess, whatever the invoice says");
-    else if (said().marking && said().bolt_class && offer().class_known && offer().grade == nullptr) {
-        // The mark begins with the class; what follows it ("U", "underlined") has rules of its own.
-        const auto& wanted = *said().bolt_class;
-        const bool names_a_class = mark.find_first_of("0123456789") != std::string::npos;
-        if (names_a_class && mark.find(lower(wanted)) == std::string::npos)
-            say(rules::find("wrong-mark"), Weight::refuse,
-                fmt::format("the head says \"{}\", the offer says class {}: a mark that contradicts the papers is not believed",
-                            *said().marking, wanted));
-        else if (!names_a_class)
-            say(rules::find("wrong-mark"), Weight::refuse,
-                fmt::format("the head says \"{}\", which does not name class {}", *said().marking, wanted));
-    }
+    if (offer().grade == nullptr) mark(offer().class_known ? said().bolt_class.value_or("") : "");
     if (!said().bolt_class)
         say(rules::find("class-unknown"), Weight::ask, "which property class has it, and is it marked on the head?");
     else if (offer().inch_diameter == std::nullopt && offer().class_known &&
@@ -75,15 +85,16 @@ void Review::bolt_identity() {
         say(rules::find("inch-thread"), Weight::refuse,
             fmt::format("\"{}\" is a grade of inch bolts, or not made in {}", *said().bolt_class, base.bolt.thread.name));
     if (offer().assembly && *offer().assembly != "EN 15048")
-        say(rules::find("other-head"), Weight::ask,
-            fmt::format("{} is a set of bolt, nut and washers of one maker, with a torque of its own: may the whole set be had, with its "
-                        "certificate? It is put into a joint file of its own",
+        say(rules::find("other-head"), Weight::refuse,
+            fmt::format("{} is a set of bolt, nut and washers of one maker, with a torque of its own: it is put into a joint file of its "
+                        "own, with its certificate",
                         *offer().assembly));
     else if (const auto* standard = offer().standard; standard != nullptr && standard->part == "bolt") {
         const auto& name = standard->name;
         if (name == "ISO 4016" || name == "ISO 4018" || name.starts_with("AS 1111"))
-            say(rules::find("coarse-grade"), Weight::ask,
-                fmt::format("{} is of product grade C: can {} be had instead?", name, name == "ISO 4018" ? "ISO 4017" : "ISO 4014"));
+            say(rules::find("coarse-grade"), Weight::refuse,
+                fmt::format("{} is of product grade C: its shank and thread are outside what is reckoned here; ask for {}", name,
+                            name == "ISO 4018" || name == "AS 1111.2" ? "ISO 4017" : "ISO 4014"));
         else if (name != "ISO 4014" && name != "ISO 4017" && !name.starts_with("AS 1110") && !standard->fine && !offer().inch_diameter)
             say(rules::find("other-head"), Weight::refuse,
                 fmt::format("{} ({}) has another head than the hexagon this joint is checked with", name, standard->title));
@@ -103,7 +114,7 @@ void Review::bolt_steel() {
         say(rules::find("hydrogen-electroplate"), Weight::refuse,
             fmt::format("class {} may have {} HV: electroplated it takes up hydrogen and can break without warning", name, *hardness));
     else if (electroplated && hardness && *hardness >= 360.0)
-        say(rules::find("hydrogen-electroplate"), proven ? Weight::change : Weight::ask,
+        say(proven ? rules::find("certificate-shows") : rules::find("hydrogen-electroplate"), proven ? Weight::change : Weight::ask,
             proven
                 ? fmt::format("class {} may have {} HV: use it only if the certificate shows the verified process, or a test for delayed "
                               "fracture of the lot",
@@ -114,8 +125,8 @@ void Review::bolt_steel() {
     if (dipped && hardness && *hardness > 390.0)
         say(rules::find("galvanised-high-strength"), Weight::refuse,
             fmt::format("class {} is never hot-dip galvanised: pickling and bath embrittle it", name));
-    else if (dipped && hardness && *hardness >= 360.0)
-        say(rules::find("galvanised-high-strength"), proven ? Weight::change : Weight::ask,
+    else if (dipped && hardness && *hardness > 360.0)
+        say(proven ? rules::find("certificate-shows") : rules::find("galvanised-high-strength"), proven ? Weight::change : Weight::ask,
             proven ? fmt::format("class {} galvanised: use it only if the certificate shows galvanising to ISO 10684", name)
                    : fmt::format("class {} galvanised: was it done to ISO 10684, pickling and bath controlled, and is there a certificate?",
                                  name));
@@ -146,9 +157,9 @@ void Review::bolt_finish() {
         const bool dry = offer().finish == nullptr || !offer().finish->lubricated;
         if (!base.bolt.finish.name.starts_with("stainless") || dry)
             say(rules::find("galling"), Weight::change,
-                dry ? "dry stainless threads seize: anti-seize free of copper on thread and under the turned face, clean threads, "
+                dry ? "anti-seize free of copper on thread and under the turned face, clean threads, "
                       "tightened slowly by hand"
-                    : "stainless threads may seize: anti-seize free of copper on thread and under the turned face, tightened slowly by "
+                    : "anti-seize free of copper on thread and under the turned face, tightened slowly by "
                       "hand");
     } else if (offer().coating.empty() && !offer().inch_diameter) {
         const bool asked = std::any_of(offer().asked.begin(), offer().asked.end(), [](const auto& q) { return q.about == Topic::finish; });
@@ -160,7 +171,7 @@ void Review::bolt_finish() {
     if (offer().coating == "plain")
         say(rules::find("bare-outdoors"), Weight::refuse, "plain or blackened steel has nothing that keeps it from rusting on a trailer");
     if (offer().finish == nullptr && !offer().is_stainless() && as_delivered() != nullptr && lubricated() != nullptr &&
-        as_delivered() != lubricated())
+        as_delivered() != lubricated() && !said().lubricant)
         say(rules::find("lubricant-unknown"), Weight::change,
             fmt::format("the offer names no lubricant: taken as dry when delivered; the shop lubricates as for \"{}\"",
                         lubricated()->name));
@@ -235,13 +246,18 @@ void Review::bolt_trials() {
     const bool family_differs = (row.family == "carbon steel") != (base.bolt.property_class.family == "carbon steel");
 
     // Nobody notices: nuts of the sheet, unless others come with the bolts, and the torque of the sheet.
+    const bool thin = said().nut_class && is_thin_nut(*said().nut_class);
+    if (thin)
+        say(rules::find("nut-thin"), Weight::change,
+            fmt::format("nuts of class {} are thin and strip: {}, as on the sheet", *said().nut_class, nut_words(base.bolt)));
+    const auto nuts_with_them = thin ? std::nullopt : said().nut_class;
     auto unnoticed = with_bolt(sheet(), delivered);
-    if (said().nut_class) unnoticed.bolt.nut_class = said().nut_class;
+    if (nuts_with_them) unnoticed.bolt.nut_class = nuts_with_them;
     if (dipped)
         unnoticed.bolt.nut_thread.reset();
     else
         unnoticed.bolt.nut_thread =
-            said().nut_thread.value_or(base.bolt.nut_oversize > mm(0) && !said().nut_class ? NutThread::oversize : NutThread::standard);
+            said().nut_thread.value_or(base.bolt.nut_oversize > mm(0) && !nuts_with_them ? NutThread::oversize : NutThread::standard);
     if (said().prevailing_torque_nut.value_or(false))
         if (const auto* locking_nut = tables.of<LockingNut>().find(base.bolt.thread.name))
             unnoticed.tightening.prevailing_torque = locking_nut->prevailing_torque;
@@ -267,12 +283,12 @@ void Review::bolt_trials() {
         const auto* match = tried.find("nut-match");
         return !tried.is_built() || (match != nullptr && match->passes);
     };
-    const auto with_bolts = said().nut_class.value_or(base.bolt.nut.nut_class);
-    const bool suits = !(family_differs && !said().nut_class) && nut_holds(with_bolts);
+    const auto with_bolts = nuts_with_them.value_or(base.bolt.nut.nut_class);
+    const bool suits = !(family_differs && !nuts_with_them) && nut_holds(with_bolts);
     const auto right_nut = suits ? with_bolts : row.nut_class;
-    const bool loose = !dipped && suits && unnoticed.bolt.nut_thread == NutThread::oversize;
+    const bool loose = !dipped && unnoticed.bolt.nut_thread == NutThread::oversize;
     if (!suits) {
-        if (family_differs && !said().nut_class)
+        if (family_differs && !nuts_with_them)
             say(rules::find("mixed-finish"), Weight::change,
                 fmt::format("nuts of class {} of the same kind of steel go with them, not the sheet's {}", row.nut_class,
                             nut_words(base.bolt)));
@@ -329,7 +345,9 @@ void Review::suggest(const BoltClass& offered, const Row<Finish>& finish) {
     for (const auto& row : tables.of<BoltClass>().rows) {
         const bool fits = (!row.above_diameter || base.bolt.thread.diameter > *row.above_diameter) &&
                           (!row.up_to_diameter || base.bolt.thread.diameter <= *row.up_to_diameter);
-        if (!fits || row.family != offered.family || row.proof_strength <= offered.proof_strength) continue;
+        const bool carbon = offered.family == "carbon steel";
+        const bool same_steel = row.family == offered.family && (carbon || row.bolt_class.substr(0, 2) == offered.bolt_class.substr(0, 2));
+        if (!fits || !same_steel || row.proof_strength <= offered.proof_strength) continue;
         if (row.family == "carbon steel" && !row.preloadable) continue;
         if (weakest != nullptr && row.proof_strength >= weakest->proof_strength) continue;
         auto file = with_bolt(sheet_without_torque(), finish);

@@ -77,8 +77,7 @@ BoltFacts facts_of(const Bolt& bolt) {
     out.steel = c.family;
     out.ultimate_strength = c.ultimate_strength;
     out.proof_strength = c.proof_strength;
-    // Stainless classes state no proof stress: their 0.2 % limit stands for it.
-    out.proof_stress = c.proof_stress.value_or(c.proof_strength);
+    out.proof_stress = c.proof_stress;
     out.hardness_most = c.hardness_most_hv;
     out.finish = bolt.finish.name;
     out.coating = bolt.finish.kind;
@@ -105,11 +104,20 @@ std::vector<Property> compared(const BoltFacts& a, const BoltFacts& b) {
     compare.text("class", a.bolt_class, b.bolt_class);
     compare.value("tensile strength", a.ultimate_strength, b.ultimate_strength, Wish::more);
     compare.value("yield, 0.2 % limit", a.proof_strength, b.proof_strength, Wish::more);
+    const auto states_none = [](const BoltFacts& f) { return f.proof_strength && !f.proof_stress; };
     const auto load = [](const BoltFacts& f) -> std::optional<Force> {
         if (!f.proof_stress || !f.stress_area) return std::nullopt;
         return *f.proof_stress * *f.stress_area;
     };
-    compare.value("proof load", load(a), load(b), Wish::more);
+    // Stainless classes state no proof stress, and a 0.2 % limit is not one.
+    if (states_none(a) || states_none(b)) {
+        const auto words = [&](const BoltFacts& f) {
+            return states_none(f) ? std::string("none stated") : load(f) ? print(Value(*load(f)), 4) : std::string();
+        };
+        compare.text("proof load", words(a), words(b));
+    } else {
+        compare.value("proof load", load(a), load(b), Wish::more);
+    }
     compare.value("yield ratio", over(a.proof_strength, a.ultimate_strength), over(b.proof_strength, b.ultimate_strength), Wish::less);
     // Hardness matters where hydrogen does.
     const bool both_soft = a.hardness_most.value_or(0.0) < 360.0 && b.hardness_most.value_or(0.0) < 360.0;
@@ -186,7 +194,7 @@ BoltFacts facts_of_offer(const Offer& offer, const Bolt& base, const Tables& tab
             out.steel = row.family;
             out.ultimate_strength = row.ultimate_strength;
             out.proof_strength = row.proof_strength;
-            out.proof_stress = row.proof_stress.value_or(row.proof_strength);
+            out.proof_stress = row.proof_stress;
             out.hardness_most = row.hardness_most_hv;
         }
     if (offer.grade != nullptr) {
@@ -217,7 +225,7 @@ std::string limits(const LayerMaterial& layer) {
 void Review::compare() {
     Comparison compare{out.properties};
     const bool tried = out.right && out.right->is_built();
-    switch (said().part) {
+    switch (offer().part) {
         case OfferedPart::bolt: {
             auto offered = tried ? facts_of(out.right->joint->bolt) : facts_of_offer(offer(), base.bolt, tables);
             // As delivered, not as the shop makes it.

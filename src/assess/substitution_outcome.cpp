@@ -16,10 +16,6 @@ constexpr double notably_sooner = 0.8;
 
 std::string check_words(const Trial::Check& check) { return check.part.empty() ? check.id : fmt::format("{} ({})", check.id, check.part); }
 
-std::string in_years_text(Duration life) {
-    return life > years(200) ? std::string("200 years or more") : fmt::format("{} years", print_number(in_years(life), 3));
-}
-
 const SubstitutionRule* rule_of(const Trial::Check& check, const Joint& offered, const Joint& specified) {
     if (check.id == "nut-match") return rules::find("nut-soft");
     if (check.id == "protrusion") return rules::find("too-short");
@@ -31,6 +27,10 @@ const SubstitutionRule* rule_of(const Trial::Check& check, const Joint& offered,
 }  // namespace
 
 std::string told(const Value& value) { return print(value, 3); }
+
+std::string in_years_text(Duration life) {
+    return life > years(200) ? std::string("200 years or more") : fmt::format("{} years", print_number(in_years(life), 3));
+}
 
 void Review::say(const SubstitutionRule* rule, Weight weight, std::string words) {
     const auto same =
@@ -65,6 +65,7 @@ void Review::judge_checks() {
         if (check.passes) continue;
         const auto before =
             std::find_if(were.checks.begin(), were.checks.end(), [&](const auto& c) { return c.id == check.id && c.part == check.part; });
+        if (before != were.checks.end() && !before->passes) continue;
         const auto as_before =
             before == were.checks.end() ? std::string() : fmt::format(", {} as specified", print_number(before->utilisation, 3));
         say(rule_of(check, *right.joint, base), Weight::refuse,
@@ -82,39 +83,44 @@ void Review::judge_life() {
         const auto words = fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", first.stake, first.name,
                                        in_years_text(first.life), shown(now.exposure->name), in_years_text(before.first_to_go().life));
         const bool sooner = first.life < notably_sooner * before.first_to_go().life;
-        if (!now.passes && before.passes)
-            say(rules::find("too-soon"), Weight::refuse, words + fmt::format("; promised are {}", print(Value(base.life))));
-        else if (!now.passes && sooner)
-            say(rules::find("worse-life"), Weight::refuse, words + "; neither keeps the promise");
+        if (!now.passes && (before.passes || sooner))
+            say(rules::find("too-soon"), Weight::refuse,
+                words + (before.passes ? fmt::format("; promised are {}", print(Value(base.life))) : "; neither keeps the promise"));
         else if (sooner && first.life < years(200))
             say(rules::find("worse-life"), Weight::note, words + "; the promise is kept");
     }
     const bool new_stainless =
         right.joint->bolt.property_class.family != "carbon steel" && base.bolt.property_class.family == "carbon steel";
     if (!new_stainless || right.exposures.empty()) return;
-    bool worse = false;
+    // The wall round the bolts is what a stainless bolt drives; it cannot be renewed.
+    const auto at_the_bolts = [](const ExposureOutlook& exposure) {
+        const MemberOutlook* least = nullptr;
+        for (const auto& m : exposure.members)
+            if (m.is_wall && m.name.ends_with(" at bolts") && (least == nullptr || m.life < least->life)) least = &m;
+        return least;
+    };
+    bool worse = false, too_soon = false, kept = true;
     std::string words;
     for (std::size_t i = 0; i < right.exposures.size(); ++i) {
-        auto wall = years(1000), wall_before = years(1000);
-        for (const auto& m : right.exposures[i].members)
-            if (m.is_wall) wall = min(wall, m.life);
-        for (const auto& m : specified().exposures[i].members)
-            if (m.is_wall) wall_before = min(wall_before, m.life);
-        double ratio = 0.0;
-        for (const auto& contact : right.exposures[i].contacts)
-            if (contact.now && contact.now->cathode != nullptr && contact.now->cathode->name.starts_with("stainless"))
-                ratio = std::max(ratio, contact.now->area_ratio);
-        worse = worse || wall < notably_sooner * wall_before;
-        words += fmt::format("{}in \"{}\" the aluminium lasts {}, {} as specified", words.empty() ? "" : "; ",
-                             shown(right.exposures[i].exposure->name), in_years_text(wall), in_years_text(wall_before));
-        if (ratio > 0.0 && ratio != 1.0) words += fmt::format(" (wetted stainless over its partner at most {})", print_number(ratio, 2));
+        const auto *now = at_the_bolts(right.exposures[i]), *before = at_the_bolts(specified().exposures[i]);
+        if (now == nullptr || before == nullptr) continue;
+        too_soon = too_soon || !now->passes;
+        kept = kept && before->passes;
+        worse = worse || now->life < notably_sooner * before->life;
+        words += fmt::format("{}in \"{}\" the {} lasts {}, {} as specified", words.empty() ? "" : "; ",
+                             shown(right.exposures[i].exposure->name), now->name, in_years_text(now->life), in_years_text(before->life));
     }
-    if (worse)
+    if (words.empty()) return;
+    if (too_soon)
+        say(rules::find("stainless-beside-aluminium"), Weight::refuse,
+            words + fmt::format("; promised are {}{}: isolate it first, faywright isolate ranks the ways", told(base.life),
+                                kept ? "" : ", which neither keeps"));
+    else if (worse)
         say(rules::find("stainless-beside-aluminium"), Weight::change,
             words + ": seal or cap the heads and the edges so that no film joins steel and aluminium; faywright isolate ranks the ways");
     else
         say(rules::find("stainless-beside-aluminium"), Weight::note,
-            words + ": heads and nuts are small beside the rail, and change little here");
+            words + ": reckoned with as much wetted stainless as aluminium, and heads and nuts are less");
 }
 
 void Review::judge_trials() {
@@ -131,23 +137,21 @@ void Review::judge_trials() {
         say(rule, Weight::refuse, right.refused);
         return;
     }
-    if (specified().holds) judge_checks();
+    judge_checks();
     judge_life();
-    if (said().part == OfferedPart::bolt) {
+    if (offer().part == OfferedPart::bolt) {
         const auto longer = right.joint->bolt.length - base.bolt.length;
         if (longer > 2.0 * base.bolt.thread.diameter)
             say(rules::find("sticks-out"), Weight::ask,
-                fmt::format("{} more stick out beyond the nut, where they snag and are struck: can {} be had?", told(longer),
-                            told(base.bolt.length)));
+                fmt::format("by {} beyond the nut, where it snags and is struck: can {} be had?", told(longer), told(base.bolt.length)));
         else if (longer > mm(0))
-            say(rules::find("sticks-out"), Weight::note,
-                fmt::format("{} more stick out beyond the nut: mind ground and hoses", told(longer)));
+            say(rules::find("sticks-out"), Weight::note, fmt::format("by {} beyond the nut: mind ground and hoses", told(longer)));
         const auto* shear = right.find("bolt-shear");
         const auto* before = specified().find("bolt-shear");
         if (right.joint->bolt.thread_length > base.bolt.thread_length && shear != nullptr && before != nullptr &&
             shear->utilisation > 1.01 * before->utilisation)
             say(rules::find("thread-in-plane"), Weight::note,
-                fmt::format("thread in the shear plane: bolt-shear at {}, {} as specified", print_number(shear->utilisation, 3),
+                fmt::format("bolt-shear at {}, {} as specified", print_number(shear->utilisation, 3),
                             print_number(before->utilisation, 3)));
     }
     if (!torque_counts() || !out.unnoticed || !out.unnoticed->is_built()) return;
@@ -171,16 +175,16 @@ void Review::questions() {
         if (is) not_said += (not_said.empty() ? "" : ", ") + words;
     };
     const auto& s = said();
-    if (s.part == OfferedPart::bolt) {
+    if (offer().part == OfferedPart::bolt) {
         missing(!s.size && !offer().inch_diameter, "size " + base.bolt.thread.name);
         missing(!s.length, "length " + told(base.bolt.length));
         missing(!s.standard && !s.fully_threaded, "head and thread length of the standard");
         missing(!s.test_report, "certificate");
-    } else if (s.part == OfferedPart::nut || s.part == OfferedPart::washer) {
+    } else if (offer().part == OfferedPart::nut || offer().part == OfferedPart::washer) {
         missing(!s.size && !offer().inch_diameter, "size " + base.bolt.thread.name);
-        missing(s.part == OfferedPart::nut && offer().coating.empty(), "finish");
-        missing(s.part == OfferedPart::washer && !s.series, "series");
-    } else if (s.part == OfferedPart::tube) {
+        missing(offer().part == OfferedPart::nut && offer().coating.empty(), "finish");
+        missing(offer().part == OfferedPart::washer && !s.series, "series");
+    } else if (offer().part == OfferedPart::tube) {
         missing(!s.stock, "section");
         missing(!s.material, "material");
     }
@@ -197,17 +201,15 @@ void Review::settle() {
                   : has(Weight::ask)    ? Verdict::ask
                   : has(Weight::change) ? Verdict::accept_with_changes
                                         : Verdict::accept;
-    if (out.verdict == Verdict::accept) {
-        // What is only noted does not govern an acceptance.
-        say(rules::find("same"), Weight::note, "");
-        std::rotate(out.reasons.begin(), out.reasons.end() - 1, out.reasons.end());
-    }
+    // An acceptance is governed by what differs, not by what is left to be confirmed.
+    if (out.reasons.empty() || (out.verdict == Verdict::accept && out.reasons.front().rule >= rules::find("not-stated")))
+        out.reasons.insert(out.reasons.begin(), Reason{rules::find("same"), Weight::note, ""});
     for (const auto& reason : out.reasons)
         if (reason.weight == Weight::ask) out.questions.push_back(reason.words);
 }
 
 void Review::run() {
-    switch (said().part) {
+    switch (offer().part) {
         case OfferedPart::bolt: bolt(); break;
         case OfferedPart::nut: nut(); break;
         case OfferedPart::washer: washer(); break;

@@ -18,41 +18,88 @@ double least_hardness(const BoltClass& bolt) { return bolt.ultimate_strength >= 
 
 }  // namespace
 
+void Review::coat_of(const char* parts) {
+    if (offer().coating == "plain")
+        return say(rules::find("bare-outdoors"), Weight::refuse,
+                   fmt::format("{} without a coat rust, and their rust takes the zinc of their neighbours", parts));
+    const auto* row = as_delivered();
+    if (row == nullptr || row->kind == base.bolt.finish.kind || row->kind == "stainless") return;
+    // As thick as bolts of this finish: what they lose is what these lose.
+    auto file = sheet();
+    file.bolt.finish = row->name;
+    file.bolt.zinc_thickness.reset();
+    file.bolt.nut_thread.reset();
+    const auto worn = reviewer.tried(file, "");
+    for (std::size_t i = 0; i < worn.exposures.size(); ++i) {
+        const auto &now = worn.exposures[i], &before = specified().exposures[i];
+        for (const auto& member : now.members)
+            if (member.name == "bolts" && !member.passes && (before.passes || member.life < before.first_to_go().life))
+                say(rules::find("too-soon"), Weight::refuse,
+                    fmt::format("{} of {} is used up after {} in \"{}\"; promised are {}", member.stake, parts, in_years_text(member.life),
+                                shown(now.exposure->name), told(base.life)));
+    }
+}
+
 void Review::nut() {
     common_identity();
     const auto& bolt = base.bolt;
     const bool dipped = bolt.finish.nut_oversize > mm(0);
-    const auto mark = said().marking.value_or("");
-    if (mark == "none" || mark == "unmarked")
-        say(rules::find("no-mark"), Weight::refuse, "the nut bears no mark: what it stands is anybody's guess");
-    const bool thin = said().nut_class == "04" || said().nut_class == "05" ||
-                      (offer().standard != nullptr && (offer().standard->name == "ISO 4035" || offer().standard->name == "ISO 4036"));
+    mark(said().nut_class.value_or(""));
+    const auto* standard = offer().standard;
+    const auto* written = offer().written_standard;
+    const std::string name = standard != nullptr ? standard->name : "";
+    const bool thin =
+        (said().nut_class && is_thin_nut(*said().nut_class)) || name == "ISO 4035" || name == "ISO 4036" || name == "ISO 10511";
     if (thin) say(rules::find("nut-thin"), Weight::refuse, "a thin nut strips long before the bolt is at its preload");
-    if (!said().nut_class && !thin) say(rules::find("nut-unknown"), Weight::ask, "which class has the nut?");
+    if ((written != nullptr && written->lower_nut) || said().marking.value_or("").find('|') != std::string::npos)
+        say(rules::find("nut-soft"), Weight::refuse,
+            fmt::format("{} is lower than ISO 4032 and bears less, its class stands between bars: nuts of ISO 4032 are wanted",
+                        written != nullptr ? written->name : "this nut"));
+    if (standard != nullptr && !thin && standard->part == "nut" && !offer().inch_diameter && name != "ISO 4032" && name != "ISO 4033" &&
+        name != "ISO 7040" && name != "ISO 7042" && !name.starts_with("AS 1112"))
+        say(rules::find("other-head"), Weight::refuse,
+            fmt::format("{} ({}) bears on another face than the hexagon nut this joint is checked with", name, standard->title));
+    if (!said().nut_class && !thin && !offer().inch_diameter) say(rules::find("nut-unknown"), Weight::ask, "which class has the nut?");
+    // The coat of the nut meets that of the bolt.
+    const bool stainless_class =
+        said().nut_class && said().nut_class->size() == 2 && said().nut_class->ends_with('0') && *said().nut_class >= "50";
+    const auto coat = offer().coating.empty() && stainless_class ? std::string("stainless") : offer().coating;
     const auto thread = said().nut_thread;
     if (dipped && thread == NutThread::standard)
         say(rules::find("nut-tight"), Weight::refuse,
             "tapped to standard: it does not go on the galvanised bolt, and retapping takes the zinc off");
-    if (dipped && !thread && said().nut_class && !thin)
-        say(rules::find("nut-tight"), Weight::ask, "is the nut tapped oversize for galvanised bolts, marked Z or X?");
+    if (dipped && !thread && !thin && !offer().inch_diameter) {
+        if (coat.empty())
+            say(rules::find("nut-tight"), Weight::ask, "is the nut tapped oversize for galvanised bolts, marked Z or X?");
+        else if (coat == bolt.finish.kind)
+            say(rules::find("nut-tight"), Weight::note,
+                "taken as tapped oversize, as galvanised nuts are: without the mark Z or X they go back");
+        else
+            say(rules::find("nut-tight"), Weight::refuse,
+                fmt::format("{} nuts are tapped to standard where nothing else is said: they do not go on the galvanised bolt", coat));
+    }
     if (!dipped && thread == NutThread::oversize)
         say(rules::find("nut-loose"), Weight::refuse,
             "tapped oversize for thick zinc, which the bolt does not have: the threads overlap too little");
-    // The coat of the nut meets that of the bolt.
-    const auto coat = offer().coating.empty() && said().nut_class && std::atoi(said().nut_class->c_str()) >= 50 ? std::string("stainless")
-                                                                                                                : offer().coating;
     if (!coat.empty() && coat != bolt.finish.kind)
         say(rules::find("mixed-finish"), Weight::refuse,
-            fmt::format("a {} nut on a {} bolt: the friction of the pair is not known, and with it the clamp", coat, bolt.finish.kind));
+            fmt::format("{} nuts on {} bolts: the friction of the pair is not known, and with it the clamp", coat, bolt.finish.kind));
+    coat_of("nuts");
     locking();
     paste();
+    const bool unwaxed = coat == bolt.finish.kind && bolt.finish.lubricated && (offer().finish == nullptr || !offer().finish->lubricated);
+    if (unwaxed)
+        say(rules::find("lubricant-unknown"), Weight::change,
+            fmt::format("half of the torque is spent under the nut, which comes dry: thread and face are lubricated in the shop as for "
+                        "\"{}\"",
+                        bolt.finish.name));
     if (thin || !said().nut_class || has(Weight::refuse)) return;
     auto file = sheet();
     file.bolt.nut_class = said().nut_class;
     if (thread) file.bolt.nut_thread = thread;
-    const bool locks = said().prevailing_torque_nut.value_or(false);
     auto unnoticed = file;
-    if (const auto* row = tables.of<LockingNut>().find(bolt.thread.name); locks && row != nullptr)
+    if (const auto* row = as_delivered(); unwaxed && row != nullptr) unnoticed.bolt.finish = row->name;
+    if (const auto* row = tables.of<LockingNut>().find(bolt.thread.name); said().prevailing_torque_nut.value_or(false) && row != nullptr)
         unnoticed.tightening.prevailing_torque = row->prevailing_torque;
     out.unnoticed = reviewer.tried(unnoticed, "offered, nobody notices");
     out.right = reviewer.tried(file, "offered, built right");
@@ -66,6 +113,10 @@ void Review::washer() {
         say(rules::find("cannot-be-built"), Weight::refuse, "the joint file has no washer that it could stand for");
         return;
     }
+    const auto* written = offer().written_standard;
+    for (const auto* standard : {written, offer().standard})
+        if (standard != nullptr && standard->unfit && !has(Weight::refuse))
+            say(rules::find("other-head"), Weight::refuse, fmt::format("{} ({}): {}", standard->name, standard->title, *standard->unfit));
     const auto own = std::string(series_of(under_nut ? under_nut : head));
     const auto series = said().series.value_or(own);
     const auto& rows = tables.of<Washer>();
@@ -81,14 +132,17 @@ void Review::washer() {
         say(rules::find("washer-soft"), Weight::refuse,
             fmt::format("{} HV where {} HV are wanted under class {}: it sinks, and the clamp with it", *promised, wanted,
                         base.bolt.property_class.bolt_class));
+    else if (!offer().hardness_hv && written != nullptr && written->softest_hv && *written->softest_hv < wanted)
+        say(rules::find("washer-soft"), Weight::ask,
+            fmt::format("{} was sold with {} HV, {} HV are wanted: which hardness have they?", written->name, *written->softest_hv,
+                        wanted));
     if (said().material) {
         const bool stainless = said().material->starts_with("A2") || said().material->starts_with("A4");
         if (stainless && base.bolt.property_class.family == "carbon steel")
             say(rules::find("stainless-beside-aluminium"), Weight::ask,
                 "a stainless washer lies bare on the aluminium or the zinc: its couple is not reckoned here; can it be had galvanised?");
     }
-    if (!offer().coating.empty() && offer().coating == "plain")
-        say(rules::find("bare-outdoors"), Weight::refuse, "a plain washer rusts, and its rust takes the zinc of its neighbours");
+    coat_of("washers");
     if (has(Weight::refuse)) return;
     if (row == nullptr) {
         say(rules::find("cannot-be-built"), Weight::ask,
@@ -112,33 +166,50 @@ void Review::tube() {
     }
     auto file = sheet();
     for (auto& part : file.parts)
-        if (auto* section = std::get_if<SectionFile>(&part)) {
-            auto& tube = section->tube;
-            if (said().stock) tube.stock = said().stock;
-            if (said().material) tube.material = said().material;
-            if (said().length) tube.length = said().length;
-            if (said().finish) {
-                tube.coating = said().finish;
-                if (*said().finish == "none" || *said().finish == "bare" || *said().finish == "plain") tube.coating.reset();
-            }
-            const auto* material = tube.material ? tables.of<Material>().find(*tube.material) : nullptr;
-            if (material != nullptr && material->family != Family::steel && !said().finish) tube.coating.reset();
-            const auto* stock = tube.stock ? tables.of<StockTube>().find(*tube.stock) : nullptr;
-            if (stock != nullptr && material != nullptr && stock->material_group != word_of(material->family)) {
-                // Only the size of the row named so far is of another metal: the same size where it is stocked.
-                const auto size = tube.stock->substr(tube.stock->find(' '));
-                const auto other = std::string(word_of(material->family)) + size;
-                if (!said().stock && tables.of<StockTube>().find(other) != nullptr) tube.stock = other;
-            }
-        }
-    if (said().finish && *said().finish != "none" && *said().finish != "bare" && *said().finish != "plain" &&
-        tables.of<Coating>().find(*said().finish) == nullptr) {
-        say(rules::find("finish-unknown"), Weight::ask,
-            fmt::format("\"{}\": which row of the table coatings is it?", shown(*said().finish)));
-        return;
-    }
+        if (auto* section = std::get_if<SectionFile>(&part)) tube_offered(section->tube);
+    if (has(Weight::ask)) return;
     out.unnoticed = reviewer.tried(file, "offered, nobody notices");
     out.right = reviewer.tried(file, "offered, built right");
+}
+
+/// What the offer says of the tube; the rest stays as on the sheet.
+void Review::tube_offered(TubeFile& tube) {
+    if (said().stock) tube.stock = said().stock;
+    if (said().material) tube.material = said().material;
+    if (said().length) tube.length = said().length;
+    const auto* material = tube.material ? tables.of<Material>().find(*tube.material) : nullptr;
+    const bool carbon = material != nullptr && material->family == Family::steel;
+    if (const auto* stock = tube.stock ? tables.of<StockTube>().find(*tube.stock) : nullptr;
+        stock != nullptr && material != nullptr && stock->material_group != word_of(material->family) && !said().stock) {
+        // The sheet's row is of another metal: the same size where it is stocked.
+        const auto other = std::string(word_of(material->family)) + tube.stock->substr(tube.stock->find(' '));
+        if (tables.of<StockTube>().find(other) != nullptr) tube.stock = other;
+    }
+    if (!carbon) tube.coating.reset();
+    if (!said().finish || !carbon) return;
+    if (tables.of<Coating>().find(*said().finish) != nullptr) {
+        tube.coating = said().finish;
+    } else if (offer().coating == "plain" || *said().finish == "none") {
+        tube.coating.reset();
+        say(rules::find("bare-outdoors"), Weight::refuse, "a bare steel tube rusts inside the rail, where nobody sees it");
+    } else if (offer().coating == "hot-dip galvanised") {
+        const auto* own = tube.coating ? tables.of<Coating>().find(*tube.coating) : nullptr;
+        const auto* stock = tube.stock ? tables.of<StockTube>().find(*tube.stock) : nullptr;
+        const auto holds = [&](const Row<Coating>& row) {
+            return row.kind == CoatingKind::hot_dip && stock != nullptr &&
+                   (!row.steel_thickness_above || stock->wall > *row.steel_thickness_above) &&
+                   (!row.steel_thickness_up_to || stock->wall <= *row.steel_thickness_up_to);
+        };
+        if (own != nullptr && holds(*own)) return;
+        for (const auto& row : tables.of<Coating>().rows)
+            if (holds(row)) {
+                tube.coating = row.name;
+                return;
+            }
+    } else {
+        say(rules::find("finish-unknown"), Weight::ask,
+            fmt::format("\"{}\": which row of the table coatings is it?", shown(*said().finish)));
+    }
 }
 
 void Review::layer() {

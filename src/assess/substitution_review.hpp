@@ -44,10 +44,15 @@ private:
     void nut();
     void washer();
     void tube();
+    void tube_offered(TubeFile& tube);
     void layer();
     void common_identity();
     void locking();
     void paste();
+    /// The mark of a nut, and of a bolt, says the class that the offer says.
+    void mark(const std::string& part_class);
+    /// Of nuts and washers: a thin coat, or none, is used up before the bolts' own.
+    void coat_of(const char* parts);
 
     // substitution_outcome.cpp
     void judge_trials();
@@ -64,6 +69,12 @@ private:
     void list_markings();
     void list_papers();
 };
+
+/// Nuts too low to bear a bolt's full load: ISO 898-2, memory.
+[[nodiscard]] inline bool is_thin_nut(std::string_view nut_class) { return nut_class == "04" || nut_class == "05"; }
+
+/// "29.3 years".
+[[nodiscard]] std::string in_years_text(Duration life);
 
 /// "120 N*m".
 [[nodiscard]] std::string told(const Value& value);

@@ -77,6 +77,8 @@ inline constexpr std::array all{
     SubstitutionRule{"prevailing-torque",
                      "a locking nut takes torque before it clamps",
                      {"ISO 2320", "1997", "greatest prevailing torque of the first assembly", Basis::memory}},
+    SubstitutionRule{
+        "copper-paste", "copper next to aluminium eats it", {"MIL-STD-889C", "2016", "copper alloys against aluminium", Basis::memory}},
     SubstitutionRule{"galling",
                      "stainless threads seize when they are dry or driven fast",
                      {"trade articles on galling", "", "prone alloys and their oxide film", Basis::published}},
@@ -86,8 +88,6 @@ inline constexpr std::array all{
     SubstitutionRule{"finish-unknown",
                      "a finish that is not stated has neither friction nor life",
                      {"VDI 2230 Part 1", "2003", "Table A5", Basis::published}},
-    SubstitutionRule{
-        "copper-paste", "copper next to aluminium eats it", {"MIL-STD-889C", "2016", "copper alloys against aluminium", Basis::memory}},
     // How it fits.
     SubstitutionRule{"too-short",
                      "the thread does not reach through the nut",
@@ -103,6 +103,9 @@ inline constexpr std::array all{
     SubstitutionRule{"washer-soft",
                      "washers softer than the class asks for sink",
                      {"ISO 7089 and ISO 7091", "2000", "hardness classes: 200 HV to 8.8, 300 HV to 10.9, 100 HV to 6.8", Basis::memory}},
+    SubstitutionRule{"certificate-shows",
+                     "what the certificate must show",
+                     {"ISO 10684 and ISO 4042", "2004 and 2018", "process control of high-strength bolts", Basis::memory}},
     // What comes of it.
     SubstitutionRule{"fails-already", "the joint fails as it is specified", {"", "", "an offer does not mend a joint", Basis::practice}},
     SubstitutionRule{"does-not-hold", "a check fails with it, at its own torque", {"", "", "source of the check", Basis::practice}},

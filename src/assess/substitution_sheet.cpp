@@ -32,14 +32,14 @@ void Review::list_changes() {
         change("thread length", told(was.thread_length), told(now.thread_length));
     const auto washer = [](const std::optional<Row<Washer>>& w) { return w ? w->series : std::string("none"); };
     const auto offered_series =
-        said().part == OfferedPart::washer ? said().series.value_or(washer(now.nut_washer)) : washer(now.nut_washer);
+        offer().part == OfferedPart::washer ? said().series.value_or(washer(now.nut_washer)) : washer(now.nut_washer);
     change("washers", washer(was.nut_washer), offered_series);
     if (base.section && right.joint->section) {
         const auto tube = [](const Tube& t) {
             return fmt::format("{} in {}, {}", t.stock ? t.stock->name : "as chosen", t.material.name,
                                t.coating ? t.coating->name : "bare");
         };
-        if (said().part == OfferedPart::tube) {
+        if (offer().part == OfferedPart::tube) {
             auto own = base.section->tube;
             own.stock = *tables.of<StockTube>().find(specified().tube);
             change("tubes", tube(own), tube(right.joint->section->tube));
@@ -59,7 +59,7 @@ void Review::list_changes() {
 
 void Review::list_markings() {
     const auto add = [&](std::string text) { out.markings.push_back(std::move(text)); };
-    const bool bolt = said().part == OfferedPart::bolt;
+    const bool bolt = offer().part == OfferedPart::bolt;
     const bool tried = out.right && out.right->is_built();
     if (bolt && said().bolt_class && offer().class_known) {
         if (offer().grade != nullptr) {
@@ -71,20 +71,20 @@ void Review::list_markings() {
             if (offer().low_carbon_martensite) add("head: the class underlined is low-carbon martensite");
         }
     }
-    if ((bolt || said().part == OfferedPart::nut) && tried) {
+    if ((bolt || offer().part == OfferedPart::nut) && tried) {
         const auto& nut = out.right->joint->bolt;
         const bool stainless = std::atoi(nut.nut.nut_class.c_str()) >= 50;
         add(fmt::format("nut: \"{}{}\"{} and the maker's mark", stainless ? nut.property_class.bolt_class : nut.nut.nut_class,
                         nut.nut_oversize > mm(0) ? "Z" : "", nut.nut_oversize > mm(0) ? " (or \"X\" in place of \"Z\")" : ""));
     }
-    if (said().part == OfferedPart::washer) add("packet: standard and hardness, \"200 HV\" or \"300 HV\"; washers bear no mark of it");
-    if (said().part == OfferedPart::layer) add("packet: product, batch and date to be used by");
-    if (said().part == OfferedPart::tube) add("bar: grade and heat on the tag of the bundle");
+    if (offer().part == OfferedPart::washer) add("packet: standard and hardness, \"200 HV\" or \"300 HV\"; washers bear no mark of it");
+    if (offer().part == OfferedPart::layer) add("packet: product, batch and date to be used by");
+    if (offer().part == OfferedPart::tube) add("bar: grade and heat on the tag of the bundle");
 }
 
 void Review::list_papers() {
     const auto add = [&](std::string text) { out.papers.push_back(std::move(text)); };
-    const auto part = said().part;
+    const auto part = offer().part;
     if (part == OfferedPart::bolt || part == OfferedPart::nut) {
         if (!said().test_report.value_or(false)) add("inspection certificate 3.1 to EN 10204 of the lot, with class and heat");
         const bool tried = out.right && out.right->is_built();

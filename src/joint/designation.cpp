@@ -197,7 +197,7 @@ private:
         }
         if (is(Part::nut) || is(Part::washer)) {
             for (const auto& [token, measure] : lengths)
-                found_.ask(fmt::format("\"{}\": a {} has no length; what is {}?", token, word_of(found_.out.offer.part), measure.digits));
+                found_.ask(fmt::format("\"{}\": a {} has no length; what is {}?", token, word_of(*found_.out.offer.part), measure.digits));
             return;
         }
         for (const auto& [token, measure] : lengths) {
@@ -334,6 +334,7 @@ private:
                 std::vector<std::string> all;
                 for (const auto& row : finishes)
                     if (row.kind != "stainless" && std::find(all.begin(), all.end(), row.kind) == all.end()) all.push_back(row.kind);
+                found_.topic = Topic::unsaid_finish;
                 found_.ask(fmt::format("no finish is named: {}?", any_of_these(all)));
             }
             return;

@@ -12,8 +12,8 @@
 /// What suppliers write, "M12x140 8.8 HDG" or "ISO 4014 - M12 x 140 - 10.9", read without guessing.
 namespace faywright {
 
-/// What of an offer a question is about.
-enum class Topic { part, standard, size, length, nut_class, bolt_class, finish, lubricant, use, papers };
+/// What of an offer a question is about. Of a finish that nothing is said of, the question is another than of one that is unclear.
+enum class Topic { part, standard, size, length, nut_class, bolt_class, finish, unsaid_finish, lubricant, use, papers };
 
 struct Designation {
     /// What must be asked: it ends with a question mark.

@@ -164,7 +164,11 @@ inline constexpr Phrase phrases[] = {
     Phrase{"iso 4042", Says::uncertain_coating, "electroplated zinc, or another metal"},
     Phrase{"iso 2081", Says::uncertain_coating, "electroplated zinc by thickness and passivation"},
     Phrase{"yellow passivated", Says::uncertain_coating, "electroplated zinc, or another metal"},
-    Phrase{"black", Says::uncertain_coating, "bare steel, oiled, or blackened"},
+    // Bare, oiled or blackened: none of them is a coat.
+    Phrase{"black", Says::coating, "plain"},
+    Phrase{"black oxide", Says::coating, "plain"},
+    Phrase{"blackened", Says::coating, "plain"},
+    Phrase{"bare", Says::coating, "plain"},
     Phrase{"coated", Says::uncertain_coating, "zinc electroplate, zinc flake, or hot-dip galvanised"},
 
     Phrase{"dry", Says::lubricant, "dry"},

@@ -89,10 +89,12 @@ struct Geometry {
         const char* what = "hole";
         if (tube.stock) {
             const auto bore = tube.stock->outside_diameter - 2.0 * tube.stock->wall;
-            if (bore < joint.bolt.thread.diameter)
+            // Its shank is as thick as its thread, and zinc comes on top.
+            const auto zinc = 2.0 * joint.bolt.finish.coating_thickness;
+            if (bore < joint.bolt.thread.diameter + zinc)
                 error("geometry.tube",
-                      fmt::format("the bolt of {} does not pass the tube's bore of {}", print(Value(joint.bolt.thread.diameter)),
-                                  print(Value(bore))),
+                      fmt::format("the bolt of {}{} does not pass the tube's bore of {}", print(Value(joint.bolt.thread.diameter)),
+                                  zinc > mm(0) ? " with its coat" : "", print(Value(bore))),
                       s.path + ".tube.stock", "", {{"bolt.size", "the bolt is given here"}});
             if (tube.stock->outside_diameter > widest) {
                 widest = tube.stock->outside_diameter;

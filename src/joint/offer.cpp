@@ -81,8 +81,8 @@ struct Understanding {
                                   : question.about == Topic::bolt_class ? f.bolt_class.has_value()
                                   : question.about == Topic::finish     ? f.finish.has_value()
                                   : question.about == Topic::use        ? f.used.has_value()
-                                  : question.about == Topic::part       ? f.part != OfferedPart::bolt || f.size || f.bolt_class
-                                                                        : true;  // lubricant and papers have rules of their own
+                                  : question.about == Topic::part       ? f.part || f.size || f.bolt_class
+                                                                        : true;  // what is not said has rules of its own
             if (!answered) out.asked.push_back(std::move(question));
         }
     }
@@ -91,14 +91,12 @@ struct Understanding {
     [[nodiscard]] Designation trade_words(const std::string& text) const { return read_designation(text, tables); }
 
     void part() {
-        out.said.part = file.part;
-        if (!file.designation || !read.part_known || read.offer.part == file.part) return;
-        // A designation that says what it is needs no field; a field other than the usual one contradicts it.
-        if (file.part == OfferedPart::bolt)
-            out.said.part = read.offer.part;
-        else
+        const auto from_designation = file.designation && read.part_known ? read.offer.part : std::nullopt;
+        out.part = file.part ? *file.part : from_designation.value_or(OfferedPart::bolt);
+        out.said.part = out.part;
+        if (from_designation && *from_designation != out.part)
             ask(Topic::part,
-                fmt::format("the designation says {}, the part says {}: which is offered?", word_of(read.offer.part), word_of(file.part)));
+                fmt::format("the designation says {}, the part says {}: which is offered?", word_of(*from_designation), word_of(out.part)));
     }
 
     void size() {
@@ -160,7 +158,8 @@ struct Understanding {
         out.said.lubricant = file.lubricant ? file.lubricant : read.offer.lubricant;
         const auto& table = tables.of<Finish>();
         const auto kinds = names_of(table.rows, [](const auto& row) { return row.kind; });
-        if (out.said.part == OfferedPart::tube || out.said.part == OfferedPart::layer) return;
+        if (out.part == OfferedPart::layer) return;
+        if (out.part == OfferedPart::tube) return coat_of_tube();
         if (file.finish) {
             out.finish = table.find(*file.finish);
             if (out.finish != nullptr)
@@ -178,7 +177,11 @@ struct Understanding {
                 if (!words.unknown.empty() || (out.coating.empty() && !uncertain)) {
                     auto known = table.names();
                     known.insert(known.end(), kinds.begin(), kinds.end());
-                    fault("finish", *file.finish, "row or kind of the table finishes", known);
+                    // A slip of the pen is corrected; a coat that no table has is one to ask about.
+                    if (!nearest_label(*file.finish, known).empty())
+                        fault("finish", *file.finish, "row or kind of the table finishes", known);
+                    else if (out.coating.empty())
+                        out.coating = shown(*file.finish);
                 }
             }
             if (read.coating && !out.coating.empty() && *read.coating != out.coating)
@@ -190,14 +193,27 @@ struct Understanding {
         }
         if (out.coating.empty() && out.is_stainless()) out.coating = "stainless";
         // A lubricant that stands by itself completes the coating.
-        if (out.finish == nullptr && out.said.lubricant && !out.coating.empty())
+        if (out.finish == nullptr && out.said.lubricant && !out.coating.empty()) {
             out.finish = table.find(out.coating + ", " + *out.said.lubricant);
+            const auto words = out.finish == nullptr ? trade_words(out.coating + " " + *out.said.lubricant) : Designation{};
+            if (words.offer.finish && words.coating == out.coating) out.finish = table.find(*words.offer.finish);
+        }
+    }
+
+    void coat_of_tube() {
+        const auto& coatings = tables.of<Coating>();
+        if (!file.finish || coatings.find(*file.finish) != nullptr) return;
+        const auto* row = tables.of<Finish>().find(*file.finish);
+        out.coating = row != nullptr ? row->kind : trade_words(*file.finish).coating.value_or("");
+        if (out.coating.empty() && *file.finish != "none" && !nearest_label(*file.finish, coatings.names()).empty())
+            fault("finish", *file.finish, "row of the table coatings", coatings.names());
     }
 
     void standard() {
         settle(Topic::standard, &OfferFile::standard, "standard");
         auto& said = out.said.standard;
-        out.standard_as_written = file.standard ? file.standard : read.standard_as_written;
+        const auto as_written = file.standard ? file.standard : read.standard_as_written;
+        if (as_written) out.written_standard = tables.of<ProductStandard>().find(*as_written);
         if (!said) return;
         const auto* row = tables.of<ProductStandard>().find(*said);
         if (row == nullptr) {
@@ -205,22 +221,24 @@ struct Understanding {
             if (words.offer.standard) row = tables.of<ProductStandard>().find(*words.offer.standard);
         }
         if (row == nullptr) return fault("standard", *said, "row of the table designations", tables.of<ProductStandard>().names());
+        if (out.written_standard == nullptr) out.written_standard = row;
         if (row->assembly) out.assembly = row->name;
-        if (row->prevailing_torque) out.said.prevailing_torque_nut = true;
         if (row->successor) row = tables.of<ProductStandard>().find(*row->successor);
         said = row->name;
         out.standard = row;
-        if (!file.fully_threaded && row->fully_threaded && out.said.part == OfferedPart::bolt)
-            out.said.fully_threaded = row->fully_threaded;
+        if (!file.fully_threaded && row->fully_threaded && out.part == OfferedPart::bolt) out.said.fully_threaded = row->fully_threaded;
     }
 
     void nut() {
         settle(Topic::nut_class, &OfferFile::nut_class, "nut-class");
         settle(Topic::nut_class, &OfferFile::nut_thread, "nut-thread");
         settle(Topic::nut_class, &OfferFile::prevailing_torque_nut, "prevailing-torque-nut");
+        if (!file.prevailing_torque_nut && out.part == OfferedPart::nut && out.written_standard != nullptr &&
+            out.written_standard->prevailing_torque)
+            out.said.prevailing_torque_nut = true;
         auto& said = out.said.nut_class;
-        if (out.said.part == OfferedPart::nut && !said && file.bolt_class) said = file.bolt_class;
-        if (!said || *said == "04" || *said == "05") return;
+        if (out.part == OfferedPart::nut && !said && file.bolt_class) said = file.bolt_class;
+        if (!said || *said == "04" || *said == "05" || out.inch_diameter) return;
         const auto known = names_of(tables.of<Nut>().rows, [](const auto& row) { return row.nut_class; });
         if (const bool stainless = designation::is_stainless(*said); stainless) said = said->substr(said->find('-') + 1);
         if (std::find(known.begin(), known.end(), *said) != known.end()) return;
@@ -250,20 +268,32 @@ struct Understanding {
             row = table.find(*name);
             if (row == nullptr) fault(field, *name, what, table.names());
         };
-        if (out.said.part == OfferedPart::tube) {
+        if (out.part == OfferedPart::tube) {
             name_of_kind(tables.of<StockTube>(), out.said.stock, "stock", "row of the table tubes", out.stock);
             name_of_kind(tables.of<Material>(), out.said.material, "material", "row of the table materials", out.material);
         }
-        if (out.said.part == OfferedPart::layer)
+        if (out.part == OfferedPart::layer)
             name_of_kind(tables.of<LayerMaterial>(), out.said.material, "material", "row of the table layers", out.layer);
-        if (out.said.part == OfferedPart::washer && out.said.series) {
+        if (out.part == OfferedPart::washer && out.said.series) {
             const auto series = names_of(tables.of<Washer>().rows, [](const auto& row) { return row.series; });
             if (std::find(series.begin(), series.end(), *out.said.series) == series.end()) {
                 const auto* row = tables.of<ProductStandard>().find(*out.said.series);
+                if (row != nullptr && out.written_standard == nullptr) out.written_standard = row;
                 if (row != nullptr && row->successor) out.said.series = row->successor;
                 if (row == nullptr) fault("series", *out.said.series, "series of the table washers", series);
             }
         }
+    }
+
+    /// What a mark tells beside the class: ISO 898-1, clause 10; ISO 10684, marking.
+    void marking() {
+        if (!out.said.marking || out.part != OfferedPart::bolt) return;
+        const auto& mark = *out.said.marking;
+        const auto digit = mark.find_last_of("0123456789");
+        const auto rest = digit == std::string::npos ? std::string_view(mark) : std::string_view(mark).substr(digit + 1);
+        const auto letter = rest.find_first_not_of(' ');
+        out.undersize_thread = out.undersize_thread || (letter != std::string_view::npos && rest.substr(letter) == "U");
+        out.low_carbon_martensite = out.low_carbon_martensite || mark.find("underlin") != std::string::npos;
     }
 
     void title() {
@@ -271,7 +301,7 @@ struct Understanding {
         if (s.name) out.title = *s.name;
         if (s.designation) out.title += (out.title.empty() ? "" : ": ") + *s.designation;
         if (!out.title.empty()) return;
-        out.title = std::string(word_of(s.part));
+        out.title = std::string(word_of(out.part));
         for (const auto* each : {&s.size, &s.bolt_class, &s.nut_class, &s.series, &s.stock, &s.material, &s.finish})
             if (*each) out.title += " " + **each;
     }
@@ -286,6 +316,7 @@ struct Understanding {
         others();
         finish();
         keep_questions();
+        marking();
         title();
         out.title = shown(out.title, 120);
         return std::move(out);

@@ -15,6 +15,7 @@
 namespace faywright {
 
 struct Offer {
+    OfferedPart part = OfferedPart::bolt;
     OfferFile said;                         ///< what designation and fields say together
     std::string title;                      ///< what to call it
     const Row<Thread>* thread = nullptr;    ///< of a metric coarse size that is said
@@ -25,8 +26,8 @@ struct Offer {
     const Row<Finish>* finish = nullptr;    ///< coating and lubricant
     std::string coating;                    ///< kind of coating; said even where the lubricant stays open
     const Row<ProductStandard>* standard = nullptr;
-    std::optional<std::string> standard_as_written;
-    std::optional<std::string> assembly;  ///< standard of bolt, nut and washer as a set
+    const Row<ProductStandard>* written_standard = nullptr;  ///< as the offer names it; `standard` is its successor where it has one
+    std::optional<std::string> assembly;                     ///< standard of bolt, nut and washer as a set
     bool low_carbon_martensite = false, undersize_thread = false;
     std::optional<double> hardness_hv;  ///< of a washer
     const Row<LayerMaterial>* layer = nullptr;

@@ -23,7 +23,7 @@ struct Words<OfferedPart> {
 
 /// One offer. What it does not say stands as in the joint file, and is asked about where it matters.
 struct OfferFile {
-    OfferedPart part = OfferedPart::bolt;
+    std::optional<OfferedPart> part;         ///< a bolt, where neither this nor the designation says
     std::optional<std::string> name;         ///< what the supplier calls it
     std::optional<std::string> designation;  ///< as the trade writes it: "M12x140 8.8 HDG", "ISO 4014 - M12 x 140 - 10.9"
     std::optional<std::string> standard, size, bolt_class, finish;
@@ -34,7 +34,7 @@ struct OfferFile {
 
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
-        field(Name{"part", "", "what is offered"}, self.part, defaulted);
+        field(Name{"part", "", "what is offered"}, self.part);
         field(Name{"name", "", "what the supplier calls it"}, self.name);
         field(Name{"designation", "", "as the trade writes it, for example \"ISO 4014 - M12 x 140 - 8.8\""}, self.designation);
         field(Name{"standard", "", "product standard"}, self.standard);

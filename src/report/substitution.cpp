@@ -34,7 +34,7 @@ std::vector<const Trial*> trials_of(const Substitution& review) {
 }
 
 std::string state_of(const Trial& t) {
-    return !t.is_built() ? "cannot be built" : !t.holds ? "FAILS" : !t.lasts ? "holds, corrodes too soon" : "passes";
+    return !t.is_built() ? "cannot be built" : !t.holds ? "FAILS" : !t.lasts ? "corrodes early" : "passes";
 }
 
 /// What is told of each way, and how.
@@ -57,17 +57,18 @@ constexpr TrialLine trial_lines[] = {
 };
 
 std::string heading(const Joint& joint, const Substitution& review) {
-    return fmt::format("{} in place of {} in \"{}\"", review.offer.title,
-                       review.offer.said.part == OfferedPart::bolt ? bolt_words(joint.bolt)
-                                                                   : "the " + std::string(word_of(review.offer.said.part)) + " specified",
-                       joint.title);
+    return fmt::format(
+        "{} in place of {} in \"{}\"", review.offer.title,
+        review.offer.part == OfferedPart::bolt ? bolt_words(joint.bolt) : "the " + std::string(word_of(review.offer.part)) + " specified",
+        joint.title);
 }
 
 std::string understood_text(const Offer& offer) {
     std::string out;
     for (const auto& each : offer.understood) out += fmt::format("{}\"{}\" {}", out.empty() ? "" : "; ", each.token, each.meaning);
-    if (offer.standard_as_written && offer.standard && *offer.standard_as_written != offer.standard->name)
-        out += fmt::format("; {} is read as its successor {}", *offer.standard_as_written, offer.standard->name);
+    if (offer.written_standard != nullptr && offer.written_standard->successor)
+        out += fmt::format("{}{} is read as its successor {}", out.empty() ? "" : "; ", offer.written_standard->name,
+                           *offer.written_standard->successor);
     return out;
 }
 
@@ -210,7 +211,10 @@ json::Json problem_json(const OfferProblem& p) {
 
 std::string substitution_text(const Substitution& review, const Joint& joint, const std::vector<std::string>& warnings) {
     std::string out = wrapped(heading(joint, review), upper(word_of(review.verdict)) + "  ", "      ");
-    out += wrapped(verdict_line(review), "because: ", "         ");
+    // What speaks for an acceptance is that nothing speaks against it.
+    const bool noted = review.verdict == Verdict::accept;
+    out += wrapped(verdict_line(review), noted ? "noted:   " : "because: ", "         ");
+    if (!review.suggestion.empty()) out += wrapped(review.suggestion, "instead: ", "         ");
     if (const auto words = understood_text(review.offer); !words.empty()) out += wrapped(words, "understood: ", "            ");
 
     out += "\nREASONS, the weightiest first\n";
@@ -257,6 +261,7 @@ std::string substitution_markdown(const Substitution& review, const Joint& joint
     const auto m = [](std::string_view text) { return markdown_text(text); };
     std::string out =
         fmt::format("# Substitution: {}\n\n**{}**: {}\n\n", m(heading(joint, review)), word_of(review.verdict), m(verdict_line(review)));
+    if (!review.suggestion.empty()) out += fmt::format("Instead: {}\n\n", m(review.suggestion));
     if (const auto words = understood_text(review.offer); !words.empty()) out += fmt::format("Understood: {}\n\n", m(words));
     out += "## Reasons\n\n| weight | reason | rule | source |\n| --- | --- | --- | --- |\n";
     for (const auto& r : review.reasons)
@@ -300,9 +305,10 @@ std::string substitution_json(const Substitution& review, const Joint& joint, co
     out["version"] = FAYWRIGHT_VERSION;
     out["joint"] = joint.title;
     out["offer"] = review.offer.title;
-    out["part"] = word_of(review.offer.said.part);
+    out["part"] = word_of(review.offer.part);
     out["verdict"] = word_of(review.verdict);
     out["governing"] = review.governing().rule->id;
+    if (!review.suggestion.empty()) out["suggestion"] = review.suggestion;
     out["understood"] = json::Json::array();
     for (const auto& u : review.offer.understood) out["understood"].push_back({{"token", u.token}, {"meaning", u.meaning}});
     out["reasons"] = reasons_json(review);
@@ -324,7 +330,7 @@ std::string substitution_json(const Substitution& review, const Joint& joint, co
 
 std::string offers_text(const ReviewedList& list) {
     std::string out = wrapped(fmt::format("{} offers for \"{}\": {}", list.rows.size(), list.title, counts(list)), "OFFERS  ", "        ");
-    out += '\n';
+    if (std::any_of(list.rows.begin(), list.rows.end(), [](const auto& r) { return r.review.has_value(); })) out += '\n';
     for (const auto& row : list.rows) {
         if (!row.review) continue;
         const auto torque = torque_of(*row.review);
@@ -418,7 +424,7 @@ std::string offers_json(const ReviewedList& list) {
         }
         const auto& review = *row.review;
         one["offer"] = review.offer.title;
-        one["part"] = word_of(review.offer.said.part);
+        one["part"] = word_of(review.offer.part);
         one["verdict"] = word_of(review.verdict);
         one["governing"] = review.governing().rule->id;
         one["reasons"] = reasons_json(review);

@@ -85,7 +85,9 @@ struct ProductStandard {
     std::optional<std::string> successor;
     bool assembly = false;
     std::optional<bool> fully_threaded;
-    bool fine = false, prevailing_torque = false;
+    bool fine = false, prevailing_torque = false, lower_nut = false;
+    std::optional<double> softest_hv;
+    std::optional<std::string> unfit;
     std::optional<Length> width_m10, width_m12, width_m14, width_m22;
 
     template <class Visit, class Self>
@@ -99,6 +101,10 @@ struct ProductStandard {
         field(Name{"fully-threaded", "", "thread runs to the head"}, self.fully_threaded);
         field(Name{"fine", "", "metric fine pitch thread"}, self.fine, defaulted);
         field(Name{"prevailing-torque", "", "a locking nut"}, self.prevailing_torque, defaulted);
+        field(Name{"lower-nut", "", "a nut lower than its successor, with lower proof loads"}, self.lower_nut, defaulted);
+        field(Name{"softest-hv", "", "Vickers hardness of washers sold by it, where its successor asks for more"}, self.softest_hv,
+              Range{50.0, 500.0});
+        field(Name{"unfit", "", "why it has no place in a preloaded joint"}, self.unfit);
         field(Name{"width-m10", "", "width across flats of M10 where the successor changed it"}, self.width_m10, width);
         field(Name{"width-m12", "", "width across flats of M12 where the successor changed it"}, self.width_m12, width);
         field(Name{"width-m14", "", "width across flats of M14 where the successor changed it"}, self.width_m14, width);

@@ -150,7 +150,7 @@ finish = "zinc")",
      R"(part = "bolt"
 designation = "M16 8.8 or 10.9"
 finish = "hot-dip galvanised, waxed")",
-     "ask", "unclear", "", "Two classes, two nuts, two risks of hydrogen: the supplier must say which. ISO 898-1"},
+     "ask", "class-unknown", "unclear", "Two classes, two nuts, two risks of hydrogen: the supplier must say which. ISO 898-1"},
     {"stainless, in words",
      R"(part = "bolt"
 designation = "M16x200 stainless")",
@@ -299,9 +299,9 @@ size = "M16"
 length = "200 mm"
 class = "9.8"
 finish = "hot-dip galvanised, waxed")",
-     "accept with changes", "nut-soft", "",
-     "~ Stronger than 8.8 and below 360 HV, at 120 N*m it holds; nut class 9 or 10 oversize. Rare: no class of EN "
-     "1993-1-8. ISO 898-2 Table 2"},
+     "ask", "no-preload-class", "nut-soft",
+     "~ Stronger than 8.8 and not above 360 HV, at 120 N*m it holds; nut class 9 or 10 oversize. Rare, and no class of EN "
+     "1993-1-8 for preload: the certifier decides. ISO 898-2 Table 2"},
     {"10.9, galvanised",
      R"(part = "bolt"
 size = "M16"
@@ -511,7 +511,7 @@ size = "M12"
 length = "200 mm"
 class = "8.8"
 finish = "hot-dip galvanised, waxed")",
-     "refuse", "other-size", "does-not-hold", "84 against 157 mm2: slip 0.71 / 0.54 = 1.3; loose in hole, tube and washer. ISO 898-1"},
+     "refuse", "other-size", "", "84 against 157 mm2: slip 0.71 / 0.54 = 1.3; loose in hole, tube and washer. ISO 898-1"},
     {"M14",
      R"(part = "bolt"
 size = "M14"
@@ -871,7 +871,7 @@ marking = "8X")",
 size = "M16"
 nut-class = "8"
 finish = "hot-dip galvanised, waxed")",
-     "accept", "not-stated", "",
+     "accept", "nut-tight", "",
      "~ Galvanised nuts are tapped oversize as a rule: taken so and to be confirmed by the mark Z or X. ISO 10684"},
     {"nut by designation, lubricant not said",
      R"(part = "nut"
@@ -983,7 +983,7 @@ size = "M16"
 nut-class = "8"
 nut-thread = "oversize"
 finish = "zinc electroplate, waxed")",
-     "refuse", "too-soon", "mixed-finish", "~ Goes on, its 8 um are gone in 10 years. ISO 9223, ISO 4042"},
+     "refuse", "mixed-finish", "too-soon", "~ Goes on, its 8 um are gone in 10 years. ISO 9223, ISO 4042"},
     {"black nut",
      R"(part = "nut"
 size = "M16"
@@ -1187,8 +1187,8 @@ finish = "hot-dip galvanised")",
      R"(part = "tube"
 stock = "aluminium 28 x 5"
 material = "EN AW-6082-T6 extruded, up to 5 mm")",
-     "accept", "same", "",
-     "~ 189 MPa against 250, 229 hot with a thin wall; slip about 0.8 in frost. No zinc wanted inside an aluminium rail. EN 755-2"},
+     "refuse", "does-not-hold", "",
+     "~ 189 MPa by nominal sizes against 250; the wall's tolerance and heat bring 254 against 234. EN 755-2"},
     {"tube of soft aluminium",
      R"(part = "tube"
 stock = "aluminium 28 x 5"

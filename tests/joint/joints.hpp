@@ -411,4 +411,111 @@ format = "static"
 force = ["0.02 kN", "0 kN", "0.02 kN"]
 )toml";
 
+/// A joint that holds and lasts: what is offered in place of one of its parts is judged by the part.
+inline constexpr const char* sound_lap = R"toml(title = "Honey trailer 2.6 t: drawbar leg lapped under the box rail"
+service-class = "off road"
+life = "20 years"
+
+[bolt]
+size = "M16"
+class = "8.8"
+finish = "hot-dip galvanised, waxed"
+
+[tightening]
+method = "torque wrench, friction class B"
+
+[pattern]
+positions = [
+    ["-480 mm", "0 mm"], ["-400 mm", "0 mm"], ["-320 mm", "0 mm"], ["-240 mm", "0 mm"],
+    ["240 mm", "0 mm"], ["320 mm", "0 mm"], ["400 mm", "0 mm"], ["480 mm", "0 mm"],
+]
+
+[[part]]
+kind = "washer"
+series = "ISO 7089"
+
+[[part]]
+kind = "plate"
+name = "drawbar"
+material = "S355, up to 16 mm"
+thickness = "10 mm"
+surface = "hot-dip galvanised, sweep blasted"
+outline = {x-min = "-530 mm", y-min = "-40 mm", y-max = "40 mm"}
+
+[[part]]
+kind = "section"
+name = "rail"
+material = "EN AW-6082-T6 extruded, 5 to 15 mm"
+width = "100 mm"
+height = "160 mm"
+wall = "8 mm"
+height-tolerance = "0.2 mm"
+surface = "blasted"
+x-max = "540 mm"
+tube = {arrangement = "between the walls", material = "E355+N precision tube", coating = "ISO 1461, over 3 to 6 mm"}
+
+[[part]]
+kind = "washer"
+series = "ISO 7089"
+
+[temperatures]
+assembly = "20 degC"
+coldest = "-15 degC"
+hottest = "65 degC"
+
+[corrosion]
+exposures = ["inland farm", "inland town"]
+edges = "edges sealed"
+
+[[load-case]]
+name = "standing, nose load"
+format = "static"
+at = ["1800 mm", "0 mm", "120 mm"]
+force = ["0 kN", "0 kN", "-1.53 kN"]
+
+[[load-case]]
+name = "ball pushed up, 0.5 m g"
+format = "dynamic"
+load-factor = 1.0
+at = ["1800 mm", "0 mm", "120 mm"]
+force = ["0 kN", "0 kN", "-7.65 kN"]
+
+[[load-case]]
+name = "ball pulled down, 0.5 m g"
+format = "dynamic"
+load-factor = 1.0
+at = ["1800 mm", "0 mm", "120 mm"]
+force = ["0 kN", "0 kN", "7.65 kN"]
+
+[[load-case]]
+name = "push, 1.5 m g"
+format = "dynamic"
+load-factor = 1.0
+at = ["1800 mm", "0 mm", "120 mm"]
+force = ["-19.13 kN", "0 kN", "0 kN"]
+
+[[load-case]]
+name = "sideways, 0.5 m g"
+format = "dynamic"
+load-factor = 1.0
+force = ["14.34 kN", "6.38 kN", "1.39 kN"]
+moment = ["0 kN*m", "0 kN*m", "3.59 kN*m"]
+
+[[load-case]]
+name = "driving, 2 million cycles, forward and down"
+format = "dynamic"
+load-factor = 1.0
+at = ["1800 mm", "0 mm", "120 mm"]
+force = ["3.96 kN", "0 kN", "1.27 kN"]
+cycles = 2e6
+
+[[load-case]]
+name = "driving, 2 million cycles, forward and up"
+format = "dynamic"
+load-factor = 1.0
+at = ["1800 mm", "0 mm", "120 mm"]
+force = ["3.96 kN", "0 kN", "-1.27 kN"]
+cycles = 2e6
+)toml";
+
 }  // namespace joint_tests
