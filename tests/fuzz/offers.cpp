@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Any bytes as a supplier's list: one error, or rows of which every problem is told with its place.
-#include "fuzz.hpp"
-#include "joint/offer_list.hpp"
-#include "quantity/characters.hpp"
-
-#include <cstdlib>
+#include "reviewed.hpp"
 
 extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t size) {
     using namespace faywright;
@@ -22,5 +18,15 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t siz
             if (problem.row != row.row || problem.column < 0 || problem.found.empty() || problem.wanted.empty() || !is_fit(problem.text()))
                 std::abort();
     }
+    // Some rows are reviewed: every one would be a file of its own.
+    auto some = list;
+    if (some.rows.size() > 3) some.rows.resize(3);
+    const auto reviewed = review_list(some, fuzz::reviewer(), fuzz::built_in());
+    for (const auto& row : reviewed.rows) {
+        if (row.review.has_value() == !row.problems.empty()) std::abort();
+        if (row.review) fuzz::must_be_sound(*row.review);
+    }
+    if (offers_text(reviewed).empty() || offers_csv(reviewed).empty() || offers_json(reviewed).empty() || offers_markdown(reviewed).empty())
+        std::abort();
     return 0;
 }

@@ -4,13 +4,14 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 seconds=${1:-60}
-mkdir -p build/fuzz/corpus/{designation,joint,offers,quantity,site,table,trailer}
+mkdir -p build/fuzz/corpus/{designation,joint,offer,offers,quantity,site,table,trailer}
 cmake --preset asan-ubsan >/dev/null
 cmake --build --preset asan-ubsan >build/fuzz.log 2>&1 || { grep -E "error" build/fuzz.log | cut -c1-300 >&2; exit 1; }
-for name in designation joint offers quantity site table trailer; do
+for name in designation joint offer offers quantity site table trailer; do
   seeds=()
   [[ $name == joint || $name == trailer ]] && seeds=(cli/demo)
   [[ $name == offers ]] && { mkdir -p build/fuzz/lists; cp cli/demo/offers.csv build/fuzz/lists/; seeds=(build/fuzz/lists); }
+  [[ $name == offer ]] && seeds=(cli/demo/offers)
   [[ $name == site ]] && seeds=(cli/demo/sites)
   [[ $name == designation ]] && seeds=(tests/fuzz/designations)
   [[ $name == table ]] && { mkdir -p build/fuzz/seeds; cp data/threads.toml data/layers.toml build/fuzz/seeds/; seeds=(build/fuzz/seeds); }
