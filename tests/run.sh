@@ -23,7 +23,7 @@ if [[ ${1:-} != quick ]]; then
   cmake --preset asan-ubsan -DCMAKE_COMPILE_WARNING_AS_ERROR=ON >/dev/null
   cmake --build --preset asan-ubsan >build/asan.log 2>&1 || { grep -E "error|warning" build/asan.log | cut -c1-300 >&2; exit 1; }
   step "tests under the sanitizers"
-  FAYWRIGHT_RANDOM_JOINTS=100 ctest --preset asan-ubsan
+  FAYWRIGHT_RANDOM_JOINTS=30 ctest --preset asan-ubsan
   step "fuzz the readers for some seconds"
   bash tests/fuzz/run.sh 5
   step "clang-tidy on what the last commit changed"

@@ -18,9 +18,9 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t siz
             if (problem.row != row.row || problem.column < 0 || problem.found.empty() || problem.wanted.empty() || !is_fit(problem.text()))
                 std::abort();
     }
-    // Some rows are reviewed: every one would be a file of its own.
+    // One row is reviewed: the others would be no different.
     auto some = list;
-    if (some.rows.size() > 3) some.rows.resize(3);
+    if (some.rows.size() > 1) some.rows.resize(1);
     const auto reviewed = review_list(some, fuzz::reviewer(), fuzz::built_in());
     for (const auto& row : reviewed.rows) {
         if (row.review.has_value() == !row.problems.empty()) std::abort();
