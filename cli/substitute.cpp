@@ -7,13 +7,12 @@ namespace faywright::cli {
 
 namespace {
 
-int review_list(const SubstituteOptions& options, Reviewer& reviewer, const Tables& tables, Diagnostics& diagnostics) {
+int review_list(const SubstituteOptions& options, std::optional<Reviewer>& reviewer, const Tables& tables, Diagnostics& diagnostics) {
     std::string name;
     const auto text = read_input(*options.offers, name, diagnostics);
-    if (!text) return refuse(diagnostics);
-    const auto list = read_offers(*text, name, diagnostics);
-    if (diagnostics.any()) return refuse(diagnostics);
-    const auto out = faywright::review_list(list, reviewer, tables);
+    const auto list = text ? read_offers(*text, name, diagnostics) : OfferList{};
+    if (!reviewer || diagnostics.any()) return refuse(diagnostics);
+    const auto out = faywright::review_list(list, *reviewer, tables);
     const int status = out.has_usable() ? passed : failed;
     switch (options.format) {
         case Format::json: return deliver(offers_json(out), options, status);
@@ -39,6 +38,7 @@ int substitute(const SubstituteOptions& options) {
     if (options.offer && options.format == Format::csv)
         complain(diagnostics, "option.value", "--format csv is for a list of offers", "text, json or md");
     if (diagnostics.any()) return refuse(diagnostics);
+    options.inputs->push_back(*other);
     const auto tables = load_tables(options.data, diagnostics);
     if (diagnostics.any()) return refuse(diagnostics);
     std::string name, offer_name;
@@ -47,7 +47,7 @@ int substitute(const SubstituteOptions& options) {
     const auto root = text ? parse_toml(*text, name, diagnostics) : std::nullopt;
     auto reviewer =
         root ? Reviewer::make({*root, tables, std::move(exposures), files_beside(options.input, options)}, diagnostics) : std::nullopt;
-    if (options.offers) return reviewer && !diagnostics.any() ? review_list(options, *reviewer, tables, diagnostics) : refuse(diagnostics);
+    if (options.offers) return review_list(options, reviewer, tables, diagnostics);
     const auto offer_text = read_input(*options.offer, offer_name, diagnostics);
     const auto offer_root = offer_text ? parse_toml(*offer_text, offer_name, diagnostics) : std::nullopt;
     auto offer = offer_root ? read_offer(*offer_root, tables, diagnostics) : std::nullopt;

@@ -119,6 +119,7 @@ void preload(State& s, Steps&& steps) {
                         .proof_utilisation = joint.tightening.proof_utilisation,
                         .torque = joint.tightening.torque,
                         .factor = overrides.tightening_factor,
+                        .by_torque = method.uses_torque,
                         .tool_scatter = method.tool_scatter,
                         .prevailing_torque = joint.tightening.prevailing_torque};
     if (!task.factor && !method.uses_torque) task.factor = method.factor_high;

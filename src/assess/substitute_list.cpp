@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "assess/substitute_list.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <tuple>
 
@@ -43,6 +45,10 @@ ReviewedList review_list(const OfferList& list, Reviewer& reviewer, const Tables
         std::vector<OfferFault> faults;
         auto offer = understand(row.offer, tables, faults);
         for (const auto& fault : faults) reviewed.problems.push_back(placed(fault, row, list));
+        for (const auto& each : row.passed_over)
+            offer.asked.push_back(
+                {Topic::part,
+                 fmt::format("the column \"{}\" says \"{}\" and is passed over: what does it say of the offer?", each.column, each.says)});
         if (reviewed.problems.empty()) reviewed.review = reviewer.review(std::move(offer));
         out.rows.push_back(std::move(reviewed));
     }

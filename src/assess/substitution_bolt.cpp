@@ -21,12 +21,28 @@ const Row<BoltClass>* class_row(const Tables& tables, const std::string& name, L
     return nullptr;
 }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 std::string lower(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
     return text;
 }
+
+/// Whether a paste is told to hold what is noble beside aluminium, and not told to be free of it.
+bool holds_copper_or_graphite(const std::string& text) {
+    const auto words = lower(text);
+    for (const auto* noble : {"copper", "kupfer", "bronze", "brass", "graphite", "graphit"})
+        if (const auto at = words.find(noble); at != std::string::npos) {
+            const auto after = words.substr(at + std::string_view(noble).size(), 5);
+            const auto before = words.substr(at < 12 ? 0 : at - 12, std::min<std::size_t>(at, 12));
+            const bool denied = after == "-free" || after == " free" || after.starts_with("frei") || before.ends_with("no ") ||
+                                before.ends_with("non-") || before.ends_with("free of ") || before.ends_with("without ") ||
+                                before.ends_with("ohne ");
+            const bool denied_again = before.ends_with("not ") && (after == "-free" || after == " free");
+            if (!denied || denied_again) return true;
+        }
+    return (" " + words + " ").find(" cu ") != std::string::npos || words.starts_with("cu-");
+}
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 }  // namespace
 
@@ -55,24 +71,59 @@ void Review::common_identity() {
 
 void Review::mark(const std::string& part_class) {
     if (!said().marking) return;
-    const auto words = lower(*said().marking);
-    if (words == "none" || words == "no" || words == "unmarked" || words == "no mark" || words == "not marked" || words == "blank")
-        return say(rules::find("no-mark"), Weight::refuse,
-                   "it bears no mark: what it stands is anybody's guess, whatever the invoice says");
+    const auto& written = *said().marking;
+    const auto words = lower(written);
+    const auto has_word = [&](std::string_view word) {
+        for (auto at = words.find(word); at != std::string::npos; at = words.find(word, at + 1)) {
+            const auto end = at + word.size();
+            const auto letter = [](char c) { return c >= 'a' && c <= 'z'; };
+            if ((at == 0 || !letter(words[at - 1])) && (end == words.size() || !letter(words[end]))) return true;
+        }
+        return false;
+    };
+    for (const auto* word : {"none", "no", "not", "unmarked", "blank", "without", "off", "invoice", "box", "unreadable", "-"})
+        if (has_word(word) && (std::string_view(word) != "-" || words == "-"))
+            return say(
+                rules::find("no-mark"), Weight::refuse,
+                fmt::format("marked \"{}\": without class and maker's mark what it stands is anybody's guess, whatever the invoice says",
+                            shown(written)));
     if (part_class.empty()) return;
-    // The mark holds the class; what follows it ("U", "Z", "underlined") has rules of its own.
-    const auto first = words.find_first_of("0123456789");
-    const auto wanted = lower(part_class);
-    const auto at = words.find(wanted);
-    const bool whole = at != std::string::npos && (at == 0 || !is_digit(words[at - 1])) &&
-                       (at + wanted.size() == words.size() || !is_digit(words[at + wanted.size()]));
-    if (first == std::string::npos)
+    // Numbers of the mark: one only, and it is the class, with its full stop or without; letters are the maker's and of the thread.
+    std::vector<std::string> numbers;
+    for (std::size_t at = 0; at < words.size();) {
+        if (!is_digit(words[at])) {
+            ++at;
+            continue;
+        }
+        const auto end = std::min(words.find_first_not_of("0123456789.", at), words.size());
+        numbers.push_back(words.substr(at, end - at));
+        while (!numbers.back().empty() && numbers.back().back() == '.') numbers.back().pop_back();
+        at = end;
+    }
+    auto wanted = lower(part_class);
+    if (const auto group = wanted.find('-'); group != std::string::npos && wanted.front() == 'a') {
+        // "A4-80" holds the numbers 4 and 80.
+        const bool whole = words.find(wanted) != std::string::npos && numbers.size() == 2;
+        if (!whole)
+            say(rules::find("wrong-mark"), Weight::refuse,
+                fmt::format("it is marked \"{}\", the offer says {}: a mark that contradicts the papers is not believed", shown(written),
+                            part_class));
+        return;
+    }
+    auto without_stop = wanted;
+    std::erase(without_stop, '.');
+    const auto is_class = [&](const std::string& number) { return number == wanted || number == without_stop; };
+    // A stainless nut: "A4-80" for class 80.
+    const bool stainless_nut = is_stainless_nut(wanted) && words.front() == 'a' && numbers.size() == 2 && numbers.back() == wanted;
+    if (numbers.empty())
         say(rules::find("wrong-mark"), Weight::refuse,
-            fmt::format("it is marked \"{}\", which does not name class {}", *said().marking, part_class));
-    else if (!whole)
+            fmt::format("it is marked \"{}\", which does not name class {}", shown(written), part_class));
+    else if (!stainless_nut && std::none_of(numbers.begin(), numbers.end(), is_class))
         say(rules::find("wrong-mark"), Weight::refuse,
-            fmt::format("it is marked \"{}\", the offer says class {}: a mark that contradicts the papers is not believed", *said().marking,
+            fmt::format("it is marked \"{}\", the offer says class {}: a mark that contradicts the papers is not believed", shown(written),
                         part_class));
+    else if (!stainless_nut && numbers.size() > 1)
+        say(rules::find("wrong-mark"), Weight::ask, fmt::format("it is marked \"{}\": which of the numbers is the class?", shown(written)));
 }
 
 void Review::bolt_identity() {
@@ -110,6 +161,7 @@ void Review::bolt_steel() {
     const bool proven = said().test_report.value_or(false);
     const bool electroplated = offer().coating.ends_with("electroplate"), dipped = offer().coating == "hot-dip galvanised";
     const auto& name = *said().bolt_class;
+    const bool as_specified = base.bolt.property_class.bolt_class == name;
     if (electroplated && hardness && *hardness > 390.0)
         say(rules::find("hydrogen-electroplate"), Weight::refuse,
             fmt::format("class {} may have {} HV: electroplated it takes up hydrogen and can break without warning", name, *hardness));
@@ -125,20 +177,26 @@ void Review::bolt_steel() {
     if (dipped && hardness && *hardness > 390.0)
         say(rules::find("galvanised-high-strength"), Weight::refuse,
             fmt::format("class {} is never hot-dip galvanised: pickling and bath embrittle it", name));
-    else if (dipped && hardness && *hardness > 360.0)
+    else if (dipped && hardness && *hardness >= 360.0)
         say(proven ? rules::find("certificate-shows") : rules::find("galvanised-high-strength"), proven ? Weight::change : Weight::ask,
             proven ? fmt::format("class {} galvanised: use it only if the certificate shows galvanising to ISO 10684", name)
                    : fmt::format("class {} galvanised: was it done to ISO 10684, pickling and bath controlled, and is there a certificate?",
                                  name));
+    else if (dipped && hardness && *hardness >= 320.0 && !as_specified)
+        say(rules::find("galvanised-high-strength"), Weight::note,
+            fmt::format("class {} may have {} HV: cleaned with inhibited acid, or mechanically", name, *hardness));
+    if (dipped && row != nullptr && row->ultimate_strength >= MPa(1000) && base.bolt.thread.diameter >= mm(27))
+        say(rules::find("galvanised-high-strength"), Weight::ask,
+            "10.9 from M27 on must not be galvanised at 530 degC and more: which bath was it?");
     if (hardness && *hardness > 390.0)
         say(rules::find("hydrogen-service"), Weight::refuse,
-            fmt::format("class {} may have {} HV: wet, and beside zinc and aluminium, it breaks by hydrogen; it is no upgrade here", name,
-                        *hardness));
+            fmt::format("class {} may have {} HV: wet, and beside zinc and aluminium, it breaks by hydrogen; {}", name, *hardness,
+                        as_specified ? "the specification itself is to be changed" : "it is no upgrade here"));
     if (offer().low_carbon_martensite)
-        say(rules::find("low-carbon-martensite"), dipped ? Weight::refuse : Weight::ask,
-            dipped
-                ? "low-carbon martensite, tempered from 340 degC, loses its strength in a bath of 450 degC"
-                : "low-carbon martensite relaxes and tempers sooner than alloy steel: can it be had in the steel of the specified class?");
+        say(rules::find("low-carbon-martensite"), dipped && name == "10.9" ? Weight::refuse : Weight::ask,
+            dipped && name == "10.9"
+                ? "the class underlined: tempered from 340 degC by the older edition, it loses its strength in a bath of 455 degC"
+                : "the class underlined: which steel is it, and how was it tempered?");
     if (row != nullptr && row->family == "carbon steel" && !row->preloadable && base.bolt.property_class.preloadable && *hardness <= 390.0)
         say(rules::find("no-preload-class"),
             row->ultimate_strength < base.bolt.property_class.ultimate_strength ? Weight::refuse : Weight::ask,
@@ -147,7 +205,23 @@ void Review::bolt_steel() {
                               base.bolt.property_class.bolt_class)
                 : fmt::format("class {} is outside the codes' preloaded bolts (8.8 and 10.9): will the certifying engineer take it?",
                               name));
-    if (offer().undersize_thread)
+    const bool stainless_not_preloaded =
+        row != nullptr && row->family != "carbon steel" && base.bolt.property_class.family == "carbon steel";
+    if (stainless_not_preloaded)
+        say(proven ? rules::find("certificate-shows") : rules::find("no-preload-class"), proven ? Weight::change : Weight::ask,
+            proven ? fmt::format("{} preloaded: use it only if a tightening test of these bolts, nuts and paste (ISO 16047) shows the "
+                                 "preload told here",
+                                 name)
+                   : fmt::format("{}: is there a tightening test of bolt, nut and paste (ISO 16047), and will the "
+                                 "certifying engineer take it?",
+                                 name));
+    if (offer().undersize_thread && base.bolt.thread.diameter < mm(12))
+        say(rules::find("undersize-thread"), Weight::refuse,
+            fmt::format("{} cut undersize bears less than its class (ISO 10684, Annex A), which is not reckoned here",
+                        base.bolt.thread.name));
+    else if (offer().undersize_thread && said().nut_thread == NutThread::oversize)
+        say(rules::find("undersize-thread"), Weight::refuse, "bolts marked U with nuts tapped oversize: both allowances together strip");
+    else if (offer().undersize_thread)
         say(rules::find("undersize-thread"), Weight::change,
             "the thread is cut undersize (mark U): nuts tapped to standard go with it, and every nut marked Z or X leaves the bench");
 }
@@ -155,12 +229,8 @@ void Review::bolt_steel() {
 void Review::bolt_finish() {
     if (said().bolt_class && offer().class_known && offer().is_stainless()) {
         const bool dry = offer().finish == nullptr || !offer().finish->lubricated;
-        if (!base.bolt.finish.name.starts_with("stainless") || dry)
-            say(rules::find("galling"), Weight::change,
-                dry ? "anti-seize free of copper on thread and under the turned face, clean threads, "
-                      "tightened slowly by hand"
-                    : "anti-seize free of copper on thread and under the turned face, tightened slowly by "
-                      "hand");
+        if (!base.bolt.finish.name.starts_with("stainless") || (dry && base.bolt.finish.lubricated))
+            say(rules::find("galling"), Weight::change, galling_words(dry));
     } else if (offer().coating.empty() && !offer().inch_diameter) {
         const bool asked = std::any_of(offer().asked.begin(), offer().asked.end(), [](const auto& q) { return q.about == Topic::finish; });
         if (!asked && said().bolt_class) say(rules::find("finish-unknown"), Weight::ask, "which coating has it, and which lubricant?");
@@ -169,26 +239,39 @@ void Review::bolt_finish() {
             fmt::format("{}: which friction, by test, and how thick a coat? The tables do not have it", offer().coating));
     }
     if (offer().coating == "plain")
-        say(rules::find("bare-outdoors"), Weight::refuse, "plain or blackened steel has nothing that keeps it from rusting on a trailer");
-    if (offer().finish == nullptr && !offer().is_stainless() && as_delivered() != nullptr && lubricated() != nullptr &&
-        as_delivered() != lubricated() && !said().lubricant)
+        say(rules::find("bare-outdoors"), base.bolt.finish.kind == "plain" ? Weight::note : Weight::refuse,
+            base.bolt.finish.kind == "plain" ? "as the specification itself"
+                                             : "plain or blackened steel has nothing that keeps it from rusting on a trailer");
+    const auto& foreign = offer().other_lubricant;
+    if (foreign && !holds_copper_or_graphite(*foreign))
+        say(rules::find("lubricant-unknown"), Weight::ask,
+            fmt::format("{} with {}: which friction, tested to ISO 16047? More slip than reckoned overstresses the bolt at the same torque",
+                        offer().coating, *foreign));
+    else if (!foreign && !offer().is_stainless() && as_delivered() != nullptr && lubricated() != nullptr && needs_lubricant())
         say(rules::find("lubricant-unknown"), Weight::change,
-            fmt::format("the offer names no lubricant: taken as dry when delivered; the shop lubricates as for \"{}\"",
+            fmt::format("{}: the shop lubricates as for \"{}\"",
+                        offer().finish == nullptr ? "the offer names no lubricant, taken as dry when delivered"
+                                                  : "dry, its friction scatters widely and the threads may seize",
                         lubricated()->name));
-    if (offer().coating == "zinc flake" && base.bolt.finish.kind != "zinc flake")
+    if (offer().coating == "zinc flake" && base.bolt.finish.kind != "zinc flake" && !foreign)
         say(rules::find("flake-lubricant"), Weight::note, "zinc flake brings its lubricant in the coat: add none");
     paste();
 }
 
 void Review::paste() {
-    const auto words = lower(said().lubricant.value_or("") + " " + said().name.value_or("") + " " + said().finish.value_or("") + " " +
-                             said().designation.value_or(""));
+    const auto words = said().lubricant.value_or("") + " " + said().finish.value_or("") + " " + said().designation.value_or("");
     const bool aluminium = std::any_of(base.plies.begin(), base.plies.end(), [](const Ply& p) { return p.is_aluminium(); });
-    if (aluminium && words.find("copper") != std::string::npos && words.find("copper-free") == std::string::npos &&
-        words.find("copper free") == std::string::npos && words.find("free of copper") == std::string::npos &&
-        words.find("without copper") == std::string::npos)
+    if (aluminium && holds_copper_or_graphite(words))
         say(rules::find("copper-paste"), Weight::change,
-            "copper in the paste plates out on the aluminium and pits it: a paste free of copper");
+            "copper and graphite in the paste pit the aluminium: clean it off, and use a paste free of both");
+}
+
+/// Dry galvanised and dry stainless threads scatter and seize: built right they are lubricated, unless the sheet has them dry.
+bool Review::needs_lubricant() const {
+    const auto* greased = lubricated();
+    const auto* delivered = as_delivered();
+    return greased != nullptr && delivered != nullptr && greased != delivered && !delivered->lubricated &&
+           delivered->name != base.bolt.finish.name;
 }
 
 const Row<Finish>* Review::as_delivered() const {
@@ -239,6 +322,7 @@ JointFile Review::with_bolt(JointFile file, const Row<Finish>& finish) const {
 }
 
 void Review::bolt_trials() {
+    if (offer().is_stainless()) judge_stainless_group(said().bolt_class->substr(0, 2));
     if (!bolt_can_be_tried()) return;
     const auto& row = *class_row(tables, *said().bolt_class, base.bolt.thread.diameter);
     const auto& delivered = *as_delivered();
@@ -250,7 +334,15 @@ void Review::bolt_trials() {
     if (thin)
         say(rules::find("nut-thin"), Weight::change,
             fmt::format("nuts of class {} are thin and strip: {}, as on the sheet", *said().nut_class, nut_words(base.bolt)));
-    const auto nuts_with_them = thin ? std::nullopt : said().nut_class;
+    if (offer().lower_nut)
+        say(rules::find("nut-soft"), Weight::change,
+            fmt::format("nuts lower than ISO 4032 bear less, their class stands between bars: {}, as on the sheet", nut_words(base.bolt)));
+    const auto nuts_with_them = thin || offer().lower_nut ? std::nullopt : said().nut_class;
+    const bool nut_of_other_metal = nuts_with_them && is_stainless_nut(*nuts_with_them) == (row.family == "carbon steel");
+    if (nut_of_other_metal)
+        say(rules::find("mixed-finish"), Weight::change,
+            fmt::format("nuts of class {} on {} are another metal: nuts of class {} of the same kind of steel", *nuts_with_them,
+                        row.bolt_class, row.nut_class));
     auto unnoticed = with_bolt(sheet(), delivered);
     if (nuts_with_them) unnoticed.bolt.nut_class = nuts_with_them;
     if (dipped)
@@ -261,12 +353,19 @@ void Review::bolt_trials() {
     if (said().prevailing_torque_nut.value_or(false))
         if (const auto* locking_nut = tables.of<LockingNut>().find(base.bolt.thread.name))
             unnoticed.tightening.prevailing_torque = locking_nut->prevailing_torque;
+    keep_elongation(unnoticed);
     out.unnoticed = reviewer.tried(unnoticed, "offered, nobody notices");
+    const auto cannot = [&](const std::string& why) {
+        Trial trial;
+        trial.title = out.unnoticed->title;
+        trial.refused = why;
+        out.unnoticed = std::move(trial);
+    };
+    if (offer().other_lubricant) cannot(fmt::format("what {} does to the friction is not known", *offer().other_lubricant));
+    if (dipped && said().nut_thread == NutThread::standard && !offer().undersize_thread)
+        cannot("nuts tapped to standard do not go on a galvanised thread");
     if (dipped && base.bolt.nut_oversize == mm(0) && !offer().undersize_thread) {
-        Trial stuck;
-        stuck.title = out.unnoticed->title;
-        stuck.refused = "the sheet's nuts, tapped to standard, do not go on a galvanised thread";
-        out.unnoticed = std::move(stuck);
+        cannot("the sheet's nuts, tapped to standard, do not go on a galvanised thread");
         say(rules::find("nut-tight"), Weight::change,
             "the sheet's nuts are tapped to standard: nuts tapped oversize (mark Z or X) go with galvanised bolts");
     }
@@ -284,7 +383,8 @@ void Review::bolt_trials() {
         return !tried.is_built() || (match != nullptr && match->passes);
     };
     const auto with_bolts = nuts_with_them.value_or(base.bolt.nut.nut_class);
-    const bool suits = !(family_differs && !nuts_with_them) && nut_holds(with_bolts);
+    const bool suits =
+        !(family_differs && !nuts_with_them) && !nut_of_other_metal && is_nut_class_of(with_bolts, row) && nut_holds(with_bolts);
     const auto right_nut = suits ? with_bolts : row.nut_class;
     const bool loose = !dipped && unnoticed.bolt.nut_thread == NutThread::oversize;
     if (!suits) {
@@ -292,7 +392,7 @@ void Review::bolt_trials() {
             say(rules::find("mixed-finish"), Weight::change,
                 fmt::format("nuts of class {} of the same kind of steel go with them, not the sheet's {}", row.nut_class,
                             nut_words(base.bolt)));
-        else
+        else if (!nut_of_other_metal && with_bolts != row.nut_class)
             say(rules::find("nut-soft"), Weight::change,
                 fmt::format("a nut of class {} strips before a bolt of class {} breaks: nuts of class {}", with_bolts, row.bolt_class,
                             row.nut_class));
@@ -309,16 +409,8 @@ void Review::bolt_trials() {
         return tried_right(file);
     };
     const auto* greased = lubricated();
-    const bool needs_grease = greased != nullptr && greased != &delivered && (offer().finish == nullptr || delivered.kind == "stainless");
+    const bool needs_grease = needs_lubricant() || (offer().other_lubricant && greased != nullptr);
     out.right = right_with(needs_grease ? *greased : delivered);
-    if (!needs_grease && greased != nullptr && greased != &delivered && out.right->is_built() && !out.right->holds) {
-        auto with_grease = right_with(*greased);
-        if (with_grease.holds) {
-            say(rules::find("lubricant-unknown"), Weight::change,
-                fmt::format("dry, its friction scatters too much for this joint: lubricated as for \"{}\" it holds", greased->name));
-            out.right = std::move(with_grease);
-        }
-    }
     suggest(row, needs_grease ? *greased : delivered);
     if (row.ultimate_strength >= MPa(1000) && base.bolt.nut_washer && base.bolt.nut_washer->hardness_hv < 300.0 &&
         base.bolt.property_class.ultimate_strength < MPa(1000))
@@ -327,15 +419,28 @@ void Review::bolt_trials() {
     locking();
 }
 
-/// At a torque of its own, which never clamps the other parts harder than they were checked for.
+/// Tightened as suits it, and never harder than the other parts were checked for.
 Trial Review::tried_right(JointFile file) const {
     auto out = reviewer.tried(file, "offered, built right");
-    if (!torque_counts() || file.tightening.torque || !out.is_built() || out.assembled_greatest <= specified().assembled_greatest)
-        return out;
-    const auto torque = out.torque * static_cast<double>(specified().assembled_greatest / out.assembled_greatest);
-    const Moment mark = torque < Nm(10) ? Nm(0.1) : torque < Nm(100) ? Nm(1) : Nm(5);
-    file.tightening.torque = std::floor(torque / mark * rounding) * mark;
-    return reviewer.tried(file, out.title);
+    if (file.tightening.torque || !out.is_built() || out.assembled_greatest <= specified().assembled_greatest) return out;
+    const auto share = static_cast<double>(specified().assembled_greatest / out.assembled_greatest);
+    if (torque_counts()) {
+        const auto torque = out.torque * share;
+        const Moment mark = torque < Nm(10) ? Nm(0.1) : torque < Nm(100) ? Nm(1) : Nm(5);
+        file.tightening.torque = std::floor(torque / mark * rounding) * mark;
+    } else {
+        file.tightening.proof_utilisation = std::floor(100.0 * file.tightening.proof_utilisation * share) / 100.0;
+    }
+    auto less = reviewer.tried(file, out.title);
+    return less.is_built() ? less : out;
+}
+
+/// Elongation and angle stay as on the sheet, and with them the preload, where nobody notices.
+void Review::keep_elongation(JointFile& file) const {
+    if (torque_counts()) return;
+    const auto own = reviewer.tried(file, "");
+    if (!own.is_built()) return;
+    file.tightening.proof_utilisation *= static_cast<double>(specified().assembled_greatest / own.assembled_greatest);
 }
 
 /// Where it is too weak: what of the same kind would do.
@@ -364,6 +469,17 @@ void Review::suggest(const BoltClass& offered, const Row<Finish>& finish) {
 void Review::locking() {
     if (!said().prevailing_torque_nut.value_or(false)) return;
     const auto* row = tables.of<LockingNut>().find(base.bolt.thread.name);
+    if (base.hottest > degC(120))
+        say(rules::find("prevailing-torque"), Weight::ask, "a ring of plastic serves to 120 degC: are they all of metal?");
+    const auto length = out.right && out.right->is_built() ? out.right->joint->bolt.length : base.bolt.length;
+    const auto beyond = length - base.grip();
+    if (row != nullptr && !row->height)
+        say(rules::find("too-short"), Weight::ask,
+            fmt::format("how high are the locking nuts? {} reach beyond the grip, two pitches must show", told(beyond)));
+    else if (row != nullptr && beyond < *row->height + 2.0 * base.bolt.thread.pitch)
+        say(rules::find("too-short"), Weight::refuse,
+            fmt::format("a locking nut of {} and two pitches need {}, and {} reach beyond the grip", told(*row->height),
+                        told(*row->height + 2.0 * base.bolt.thread.pitch), told(beyond)));
     say(rules::find("prevailing-torque"), Weight::change,
         fmt::format(
             "locking nuts take torque before they clamp{}: measure it on this lot as the nut runs down, and add it to the torque of the "

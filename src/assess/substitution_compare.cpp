@@ -118,12 +118,13 @@ std::vector<Property> compared(const BoltFacts& a, const BoltFacts& b) {
     } else {
         compare.value("proof load", load(a), load(b), Wish::more);
     }
-    compare.value("yield ratio", over(a.proof_strength, a.ultimate_strength), over(b.proof_strength, b.ultimate_strength), Wish::less);
+    // A lower ratio yields sooner before it breaks, and clamps less: neither better nor worse.
+    compare.value("yield ratio", over(a.proof_strength, a.ultimate_strength), over(b.proof_strength, b.ultimate_strength), Wish::none);
     // Hardness matters where hydrogen does.
     const bool both_soft = a.hardness_most.value_or(0.0) < 360.0 && b.hardness_most.value_or(0.0) < 360.0;
     const auto hardness = [](const BoltFacts& f) {
         return f.steel.starts_with("stainless") || f.steel.starts_with("austenitic") ? std::string("no limit: stainless")
-               : f.hardness_most                                                     ? print_number(*f.hardness_most, 3) + " HV"
+               : f.hardness_most                                                     ? print_number(*f.hardness_most, 3)
                                                                                      : "";
     };
     if (a.hardness_most && b.hardness_most)
@@ -140,8 +141,9 @@ std::vector<Property> compared(const BoltFacts& a, const BoltFacts& b) {
     else
         compare.value("zinc, least", a.zinc, b.zinc, Wish::more);
     compare.text("thread friction", band(a.friction_low, a.friction_high), band(b.friction_low, b.friction_high));
-    compare.value("friction scatter", over(a.friction_high, a.friction_low), over(b.friction_high, b.friction_low), Wish::less);
-    compare.value("fatigue factor", a.fatigue_factor, b.fatigue_factor, Wish::more);
+    compare.value("friction scatter", over(a.friction_high, a.friction_low), over(b.friction_high, b.friction_low), Wish::none);
+    // Of other steels the factor is on another strength.
+    compare.value("fatigue factor", a.fatigue_factor, b.fatigue_factor, a.steel == b.steel ? Wish::more : Wish::none);
     const auto galls = [](const BoltFacts& f) {
         return f.steel.empty() ? std::optional<double>() : std::optional(f.steel == "carbon steel" ? 0.0 : 1.0);
     };
@@ -234,7 +236,8 @@ void Review::compare() {
                 offered.friction_low = offer().finish->thread_friction_low;
                 offered.friction_high = offer().finish->thread_friction_high;
             } else if (tried && !offer().coating.empty()) {
-                offered.finish = offer().coating + ", lubricant not said";
+                offered.finish = offer().coating + ", " + offer().other_lubricant.value_or("lubricant not said");
+                offered.friction_low = offered.friction_high = std::nullopt;
             }
             offered.used = said().used.value_or(false);
             const auto* standard = offer().standard;

@@ -16,6 +16,8 @@ constexpr double notably_sooner = 0.8;
 
 std::string check_words(const Trial::Check& check) { return check.part.empty() ? check.id : fmt::format("{} ({})", check.id, check.part); }
 
+std::string utilisation_text(double utilisation) { return utilisation > 999.0 ? "over 999" : print_number(utilisation, 3); }
+
 const SubstitutionRule* rule_of(const Trial::Check& check, const Joint& offered, const Joint& specified) {
     if (check.id == "nut-match") return rules::find("nut-soft");
     if (check.id == "protrusion") return rules::find("too-short");
@@ -27,6 +29,15 @@ const SubstitutionRule* rule_of(const Trial::Check& check, const Joint& offered,
 }  // namespace
 
 std::string told(const Value& value) { return print(value, 3); }
+
+std::string galling_words(bool dry) {
+    return fmt::format("anti-seize free of copper and graphite on thread and under the turned face,{} tightened slowly by hand",
+                       dry ? " clean threads," : "");
+}
+
+bool is_nut_class_of(const std::string& nut_class, const BoltClass& bolt) {
+    return std::atoi(nut_class.c_str()) >= std::atoi(bolt.nut_class.c_str());
+}
 
 std::string in_years_text(Duration life) {
     return life > years(200) ? std::string("200 years or more") : fmt::format("{} years", print_number(in_years(life), 3));
@@ -69,13 +80,14 @@ void Review::judge_checks() {
         const auto as_before =
             before == were.checks.end() ? std::string() : fmt::format(", {} as specified", print_number(before->utilisation, 3));
         say(rule_of(check, *right.joint, base), Weight::refuse,
-            fmt::format("{} at {}{}{}", check_words(check), print_number(check.utilisation, 3),
+            fmt::format("{} at {}{}{}", check_words(check), utilisation_text(check.utilisation),
                         torque_counts() ? " with " + told(right.torque) : "", as_before));
     }
 }
 
 void Review::judge_life() {
     const auto& right = *out.right;
+    if (right.exposures.empty()) judge_coat_without_exposure();
     for (std::size_t i = 0; i < right.exposures.size(); ++i) {
         const auto& now = right.exposures[i];
         const auto& before = specified().exposures[i];
@@ -83,6 +95,15 @@ void Review::judge_life() {
         const auto words = fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", first.stake, first.name,
                                        in_years_text(first.life), shown(now.exposure->name), in_years_text(before.first_to_go().life));
         const bool sooner = first.life < notably_sooner * before.first_to_go().life;
+        // What kept the promise as specified, and does not now, though something else goes sooner still.
+        for (const auto& member : now.members) {
+            const auto same =
+                std::find_if(before.members.begin(), before.members.end(), [&](const auto& m) { return m.name == member.name; });
+            if (!member.passes && &member != &first && same != before.members.end() && same->passes)
+                say(rules::find("too-soon"), Weight::refuse,
+                    fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", member.stake, member.name,
+                                in_years_text(member.life), shown(now.exposure->name), in_years_text(same->life)));
+        }
         if (!now.passes && (before.passes || sooner))
             say(rules::find("too-soon"), Weight::refuse,
                 words + (before.passes ? fmt::format("; promised are {}", print(Value(base.life))) : "; neither keeps the promise"));
@@ -123,11 +144,66 @@ void Review::judge_life() {
             words + ": reckoned with as much wetted stainless as aluminium, and heads and nuts are less");
 }
 
-void Review::judge_trials() {
-    if (!specified().holds)
+/// Where the joint file names no exposure, a thinner coat is a question.
+void Review::judge_coat_without_exposure() {
+    const auto zinc = [](const Bolt& bolt) {
+        return bolt.finish.kind == "stainless" ? mm(1) : bolt.zinc_thickness.value_or(bolt.finish.coating_thickness);
+    };
+    const auto &now = out.right->joint->bolt, &before = base.bolt;
+    if (now.finish.kind == "stainless" && before.finish.kind != "stainless")
+        say(rules::find("stainless-beside-aluminium"), Weight::ask,
+            "the joint file names no exposure: does it live away from salt? faywright isolate tells what stainless does elsewhere");
+    else if (zinc(now) < zinc(before))
+        say(rules::find("worse-life"), Weight::ask,
+            fmt::format("zinc of {} in place of {}, and the joint file names no exposure: where does it live?", print(Value(zinc(now)), 3),
+                        print(Value(zinc(before)), 3)));
+}
+
+/// A2 where A4 is wanted, or where salt lies.
+void Review::judge_stainless_group(const std::string& now) {
+    const auto& before = base.bolt.property_class.bolt_class;
+    if (now != "A2" && now != "A1" && now != "A3") return;
+    if (before.starts_with("A") && !before.starts_with("A4") && !before.starts_with("A5")) return;
+    for (const auto& exposure : specified().exposures)
+        if (exposure.atmosphere.joint >= Corrosivity::c4)
+            return say(rules::find("lower-stainless-group"), Weight::refuse,
+                       fmt::format("{} in \"{}\", where the joint is in {}: A4 is wanted", now, shown(exposure.exposure->name),
+                                   word_of(exposure.atmosphere.joint)));
+    if (before.starts_with("A4"))
+        say(rules::find("lower-stainless-group"), specified().exposures.empty() ? Weight::ask : Weight::note,
+            specified().exposures.empty()
+                ? fmt::format("{} in place of A4, and the joint file names no exposure: is it away from salt?", now)
+                : fmt::format("{} in place of A4: enough away from salt and salted roads", now));
+}
+
+void Review::judge_specified() {
+    const auto& own = specified();
+    if (!own.holds)
         say(rules::find("fails-already"), Weight::refuse,
-            fmt::format("as specified, {} stands at {}: mend the joint first", specified().governing,
-                        print_number(specified().utilisation, 3)));
+            fmt::format("{} stands at {}: mend the joint first", own.governing, utilisation_text(own.utilisation)));
+    for (const auto& exposure : own.exposures)
+        if (!exposure.passes)
+            say(rules::find("fails-already"), Weight::refuse,
+                fmt::format("{} of {} lasts {} in \"{}\", promised are {}: isolate or coat it first", exposure.first_to_go().stake,
+                            exposure.first_to_go().name, in_years_text(exposure.first_to_go().life), shown(exposure.exposure->name),
+                            told(base.life)));
+}
+
+/// What becomes of it where nobody notices, besides stress and slip.
+void Review::judge_unnoticed() {
+    const auto& unnoticed = *out.unnoticed;
+    std::string words;
+    for (const auto& check : unnoticed.checks) {
+        const auto* before = specified().find(check.id);
+        const bool told_already = check.id == "slip" || check.id == "bolt-assembly-stress";
+        if (check.passes || told_already || before == nullptr || !before->passes || words.find(check.id) != std::string::npos) continue;
+        words += fmt::format("{}{} at {}", words.empty() ? "" : ", ", check.id, utilisation_text(check.utilisation));
+    }
+    if (!words.empty()) say(rules::find("unnoticed-fails"), Weight::change, words);
+}
+
+void Review::judge_trials() {
+    judge_specified();
     if (!out.right) return;
     const auto& right = *out.right;
     if (!right.is_built()) {
@@ -154,19 +230,25 @@ void Review::judge_trials() {
                 fmt::format("bolt-shear at {}, {} as specified", print_number(shear->utilisation, 3),
                             print_number(before->utilisation, 3)));
     }
-    if (!torque_counts() || !out.unnoticed || !out.unnoticed->is_built()) return;
+    if (!out.unnoticed || !out.unnoticed->is_built()) return;
+    judge_unnoticed();
     const auto& unnoticed = *out.unnoticed;
-    if (abs(right.torque - specified().torque) > 0.005 * specified().torque)
+    const auto how = torque_counts() ? told(unnoticed.torque) : std::string("the sheet's elongation or angle");
+    if (!torque_counts() && abs(right.assembled_greatest - unnoticed.assembled_greatest) > 0.01 * unnoticed.assembled_greatest)
+        say(rules::find("own-torque"), Weight::change,
+            fmt::format("elongation or angle for {} to {}, not {} to {}", told(right.assembled_least), told(right.assembled_greatest),
+                        told(specified().assembled_least), told(specified().assembled_greatest)));
+    if (torque_counts() && abs(right.torque - specified().torque) > 0.005 * specified().torque)
         say(rules::find("own-torque"), Weight::change, fmt::format("{}, not {}", told(right.torque), told(specified().torque)));
     if (unnoticed.bolt_stress > 1.0 && specified().bolt_stress <= 1.0)
         say(rules::find("old-torque-yields"), Weight::change,
-            fmt::format("{} takes it to {} of its proof strength, {} as specified", told(unnoticed.torque),
-                        print_number(unnoticed.bolt_stress, 3), print_number(specified().bolt_stress, 3)));
+            fmt::format("{} takes it to {} of its 0.2 % limit, {} as specified", how, print_number(unnoticed.bolt_stress, 3),
+                        print_number(specified().bolt_stress, 3)));
     if (specified().slip && unnoticed.slip && *specified().slip <= 1.0 && *unnoticed.slip > 1.0)
         say(rules::find("old-torque-loosens"), Weight::change,
-            fmt::format("{} gives {} to {}, {} to {} as specified: slip at {}", told(unnoticed.torque), told(unnoticed.assembled_least),
+            fmt::format("{} gives {} to {}, {} to {} as specified: slip at {}", how, told(unnoticed.assembled_least),
                         told(unnoticed.assembled_greatest), told(specified().assembled_least), told(specified().assembled_greatest),
-                        print_number(*unnoticed.slip, 3)));
+                        utilisation_text(*unnoticed.slip)));
 }
 
 void Review::questions() {
@@ -195,14 +277,19 @@ void Review::questions() {
 }
 
 void Review::settle() {
+    std::string worse;
+    for (const auto& property : out.properties)
+        if (property.standing == Standing::worse) worse += (worse.empty() ? "" : ", ") + property.name;
+    if (!worse.empty() && !has(Weight::refuse) && !has(Weight::ask)) say(rules::find("worse-property"), Weight::note, worse);
     const auto place = [](const Reason& r) { return std::make_pair(static_cast<int>(r.weight), r.rule - rules::all.data()); };
     std::stable_sort(out.reasons.begin(), out.reasons.end(), [&](const Reason& a, const Reason& b) { return place(a) < place(b); });
-    out.verdict = has(Weight::refuse)   ? Verdict::refuse
-                  : has(Weight::ask)    ? Verdict::ask
-                  : has(Weight::change) ? Verdict::accept_with_changes
-                                        : Verdict::accept;
+    out.verdict = has(Weight::refuse)    ? Verdict::refuse
+                  : has(Weight::ask)     ? Verdict::ask
+                  : !out.changes.empty() ? Verdict::accept_with_changes
+                                         : Verdict::accept;
     // An acceptance is governed by what differs, not by what is left to be confirmed.
-    if (out.reasons.empty() || (out.verdict == Verdict::accept && out.reasons.front().rule >= rules::find("not-stated")))
+    const bool yes = out.verdict == Verdict::accept || out.verdict == Verdict::accept_with_changes;
+    if (out.reasons.empty() || (yes && !has(Weight::change) && out.reasons.front().rule >= rules::find("not-stated")))
         out.reasons.insert(out.reasons.begin(), Reason{rules::find("same"), Weight::note, ""});
     for (const auto& reason : out.reasons)
         if (reason.weight == Weight::ask) out.questions.push_back(reason.words);
@@ -218,9 +305,9 @@ void Review::run() {
     }
     judge_trials();
     questions();
-    settle();
     compare();
     list_changes();
+    settle();
     list_markings();
     list_papers();
 }

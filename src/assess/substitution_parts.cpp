@@ -13,13 +13,18 @@ namespace {
 
 std::string_view series_of(const std::optional<Row<Washer>>& washer) { return washer ? std::string_view(washer->series) : "none"; }
 
-/// Least hardness of a washer under a bolt of this strength: ISO 7089, memory.
-double least_hardness(const BoltClass& bolt) { return bolt.ultimate_strength >= MPa(1000) ? 300.0 : 200.0; }
+/// Least hardness of a washer under a bolt of this strength: ISO 7089 and ISO 7091, memory.
+double least_hardness(const BoltClass& bolt) {
+    return bolt.ultimate_strength >= MPa(1000) ? 300.0 : bolt.ultimate_strength > MPa(600) ? 200.0 : 100.0;
+}
 
 }  // namespace
 
 void Review::coat_of(const char* parts) {
-    if (offer().coating == "plain")
+    if (!offer().coating.empty() && as_delivered() == nullptr)
+        return say(rules::find("finish-unknown"), Weight::ask,
+                   fmt::format("{}: how thick, and with what friction by test? The tables do not have it", offer().coating));
+    if (offer().coating == "plain" && base.bolt.finish.kind != "plain")
         return say(rules::find("bare-outdoors"), Weight::refuse,
                    fmt::format("{} without a coat rust, and their rust takes the zinc of their neighbours", parts));
     const auto* row = as_delivered();
@@ -30,6 +35,11 @@ void Review::coat_of(const char* parts) {
     file.bolt.zinc_thickness.reset();
     file.bolt.nut_thread.reset();
     const auto worn = reviewer.tried(file, "");
+    const auto own = base.bolt.zinc_thickness.value_or(base.bolt.finish.coating_thickness);
+    if (worn.exposures.empty() && row->coating_thickness < own)
+        say(rules::find("worse-life"), Weight::ask,
+            fmt::format("zinc of {} in place of {}, and the joint file names no exposure: where does it live?",
+                        print(Value(row->coating_thickness), 3), print(Value(own), 3)));
     for (std::size_t i = 0; i < worn.exposures.size(); ++i) {
         const auto &now = worn.exposures[i], &before = specified().exposures[i];
         for (const auto& member : now.members)
@@ -50,20 +60,29 @@ void Review::nut() {
     const std::string name = standard != nullptr ? standard->name : "";
     const bool thin =
         (said().nut_class && is_thin_nut(*said().nut_class)) || name == "ISO 4035" || name == "ISO 4036" || name == "ISO 10511";
-    if (thin) say(rules::find("nut-thin"), Weight::refuse, "a thin nut strips long before the bolt is at its preload");
-    if ((written != nullptr && written->lower_nut) || said().marking.value_or("").find('|') != std::string::npos)
+    if (thin)
+        say(rules::find("nut-thin"), Weight::refuse,
+            "a thin nut strips before the bolt breaks: its proof load is too low for a preloaded joint");
+    if (offer().lower_nut)
         say(rules::find("nut-soft"), Weight::refuse,
             fmt::format("{} is lower than ISO 4032 and bears less, its class stands between bars: nuts of ISO 4032 are wanted",
-                        written != nullptr ? written->name : "this nut"));
+                        written != nullptr && written->lower_nut ? written->name : "a nut with its class between bars"));
+    if (name == "ISO 4033")
+        say(rules::find("other-head"), Weight::ask, "ISO 4033 is higher than ISO 4032: does a full pitch still stand out of it?");
     if (standard != nullptr && !thin && standard->part == "nut" && !offer().inch_diameter && name != "ISO 4032" && name != "ISO 4033" &&
         name != "ISO 7040" && name != "ISO 7042" && !name.starts_with("AS 1112"))
         say(rules::find("other-head"), Weight::refuse,
             fmt::format("{} ({}) bears on another face than the hexagon nut this joint is checked with", name, standard->title));
     if (!said().nut_class && !thin && !offer().inch_diameter) say(rules::find("nut-unknown"), Weight::ask, "which class has the nut?");
     // The coat of the nut meets that of the bolt.
-    const bool stainless_class =
-        said().nut_class && said().nut_class->size() == 2 && said().nut_class->ends_with('0') && *said().nut_class >= "50";
-    const auto coat = offer().coating.empty() && stainless_class ? std::string("stainless") : offer().coating;
+    const bool stainless = said().nut_class && is_stainless_nut(*said().nut_class);
+    const auto coat = offer().coating.empty() && stainless ? std::string("stainless") : offer().coating;
+    if (said().nut_class && !offer().coating.empty() && stainless != (offer().coating == "stainless"))
+        say(rules::find("mixed-finish"), Weight::refuse,
+            fmt::format("class {} and the finish \"{}\" are of two metals", *said().nut_class, offer().coating));
+    if (coat.empty() && said().nut_class && !offer().inch_diameter)
+        say(rules::find("finish-unknown"), Weight::ask, "which finish has the nut?");
+    if (offer().nut_group) judge_stainless_group(*offer().nut_group);
     const auto thread = said().nut_thread;
     if (dipped && thread == NutThread::standard)
         say(rules::find("nut-tight"), Weight::refuse,
@@ -84,8 +103,28 @@ void Review::nut() {
     if (!coat.empty() && coat != bolt.finish.kind)
         say(rules::find("mixed-finish"), Weight::refuse,
             fmt::format("{} nuts on {} bolts: the friction of the pair is not known, and with it the clamp", coat, bolt.finish.kind));
+    if (said().nut_class && !thin && !is_nut_class_of(*said().nut_class, bolt.property_class) &&
+        stainless == is_stainless_nut(bolt.nut.nut_class))
+        say(rules::find("nut-soft"), Weight::refuse,
+            fmt::format("class {} is for weaker bolts than {}: class {} is wanted", *said().nut_class, bolt.property_class.bolt_class,
+                        bolt.property_class.nut_class));
+    // A plain "8" is no proof of the oversize, and "U" is a mark of bolts.
+    if (const auto& marked = said().marking; marked && dipped && !has(Weight::refuse)) {
+        if (marked->find_first_of("Uu") != std::string::npos)
+            say(rules::find("wrong-mark"), Weight::refuse, fmt::format("\"{}\" on a nut: U marks bolts cut undersize", *marked));
+        else if (marked->find_first_of("ZzXx") == std::string::npos)
+            say(rules::find("nut-tight"), Weight::ask,
+                fmt::format("the nut is marked \"{}\" without Z or X: is it tapped oversize, and does the label of a sealed packet say so?",
+                            *marked));
+    }
+    if (stainless && bolt.finish.kind == "stainless" && (offer().finish == nullptr || !offer().finish->lubricated))
+        say(rules::find("galling"), Weight::change, galling_words(true));
     coat_of("nuts");
     locking();
+    if (base.tightening.prevailing_torque > Nm(0) && !said().prevailing_torque_nut.value_or(false))
+        say(rules::find("prevailing-torque"), Weight::ask,
+            fmt::format("the sheet counts on locking nuts that take {}: is this one? A plain nut at that torque clamps harder",
+                        told(base.tightening.prevailing_torque)));
     paste();
     const bool unwaxed = coat == bolt.finish.kind && bolt.finish.lubricated && (offer().finish == nullptr || !offer().finish->lubricated);
     if (unwaxed)
@@ -127,21 +166,28 @@ void Review::washer() {
                           : series == "ISO 7091" ? std::optional(100.0)
                           : row != nullptr       ? std::optional(row->hardness_hv)
                                                  : std::nullopt;
-    const double wanted = std::max(least_hardness(base.bolt.property_class), under_nut ? under_nut->hardness_hv : head->hardness_hv);
+    const double wanted = least_hardness(base.bolt.property_class);
+    const double own_hardness = under_nut ? under_nut->hardness_hv : head->hardness_hv;
     if (promised && *promised < wanted)
         say(rules::find("washer-soft"), Weight::refuse,
             fmt::format("{} HV where {} HV are wanted under class {}: it sinks, and the clamp with it", *promised, wanted,
                         base.bolt.property_class.bolt_class));
-    else if (!offer().hardness_hv && written != nullptr && written->softest_hv && *written->softest_hv < wanted)
+    else if (promised && *promised < own_hardness)
+        say(rules::find("washer-soft"), Weight::note,
+            fmt::format("{} HV in place of {} HV: enough for class {}", *promised, own_hardness, base.bolt.property_class.bolt_class));
+    if (!offer().hardness_hv && written != nullptr && written->softest_hv && *written->softest_hv < wanted)
         say(rules::find("washer-soft"), Weight::ask,
             fmt::format("{} was sold with {} HV, {} HV are wanted: which hardness have they?", written->name, *written->softest_hv,
                         wanted));
-    if (said().material) {
-        const bool stainless = said().material->starts_with("A2") || said().material->starts_with("A4");
-        if (stainless && base.bolt.property_class.family == "carbon steel")
-            say(rules::find("stainless-beside-aluminium"), Weight::ask,
-                "a stainless washer lies bare on the aluminium or the zinc: its couple is not reckoned here; can it be had galvanised?");
-    }
+    const bool stainless = offer().coating == "stainless" || (said().material && said().material->starts_with("A"));
+    if (said().material && *said().material != "steel" && !stainless)
+        say(rules::find("finish-unknown"), Weight::ask,
+            fmt::format("a washer of {}: only steel washers are reckoned here; can they be had?", shown(*said().material)));
+    if (stainless && base.bolt.property_class.family == "carbon steel")
+        say(rules::find("stainless-beside-aluminium"), Weight::ask,
+            "a stainless washer lies bare on the aluminium or the zinc: its couple is not reckoned here; can it be had galvanised?");
+    else if (offer().coating.empty())
+        say(rules::find("finish-unknown"), Weight::ask, "which coat has the washer?");
     coat_of("washers");
     if (has(Weight::refuse)) return;
     if (row == nullptr) {
@@ -213,6 +259,7 @@ void Review::tube_offered(TubeFile& tube) {
 }
 
 void Review::layer() {
+    if (said().used.value_or(false)) say(rules::find("used-part"), Weight::refuse, "what was pressed once has flowed once");
     if (base.layers.empty()) {
         say(rules::find("cannot-be-built"), Weight::refuse,
             "the joint file has no layer that it could stand for: a layer where none was is another joint");

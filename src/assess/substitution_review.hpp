@@ -36,7 +36,9 @@ private:
     [[nodiscard]] bool bolt_can_be_tried() const;
     [[nodiscard]] const Row<Finish>* as_delivered() const;
     [[nodiscard]] const Row<Finish>* lubricated() const;
+    [[nodiscard]] bool needs_lubricant() const;
     [[nodiscard]] Trial tried_right(JointFile file) const;
+    void keep_elongation(JointFile& file) const;
     void suggest(const BoltClass& offered, const Row<Finish>& finish);
     [[nodiscard]] JointFile with_bolt(JointFile file, const Row<Finish>& finish) const;
 
@@ -56,7 +58,11 @@ private:
 
     // substitution_outcome.cpp
     void judge_trials();
+    void judge_specified();
+    void judge_unnoticed();
     void judge_life();
+    void judge_coat_without_exposure();
+    void judge_stainless_group(const std::string& now);
     void judge_checks();
     void questions();
     void settle();
@@ -72,6 +78,17 @@ private:
 
 /// Nuts too low to bear a bolt's full load: ISO 898-2, memory.
 [[nodiscard]] inline bool is_thin_nut(std::string_view nut_class) { return nut_class == "04" || nut_class == "05"; }
+
+/// Stainless classes of nuts are those of two digits that end in 0: 50, 70, 80.
+[[nodiscard]] inline bool is_stainless_nut(std::string_view nut_class) {
+    return nut_class.size() == 2 && nut_class.ends_with('0') && nut_class >= "50";
+}
+
+/// Whether a nut's class is at least that which ISO 898-2, Table 2, gives a bolt; memory.
+[[nodiscard]] bool is_nut_class_of(const std::string& nut_class, const BoltClass& bolt);
+
+/// How stainless threads are kept from seizing.
+[[nodiscard]] std::string galling_words(bool dry);
 
 /// "29.3 years".
 [[nodiscard]] std::string in_years_text(Duration life);

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace faywright {
 
 /// What of the shop sheet is not as it was, part by part.
@@ -17,11 +19,10 @@ void Review::list_changes() {
         if (from != to) out.changes.push_back(fmt::format("{}: {}, not {}", what, to, from));
     };
     change("bolts", bolt_words(was), bolt_words(now));
-    change("nuts", nut_words(was), nut_words(now));
+    const auto tapped_standard = offer().undersize_thread ? fmt::format("class {}, tapped to standard", now.nut.nut_class) : nut_words(now);
+    change("nuts", nut_words(was), tapped_standard);
     if (torque_counts()) {
         change("torque", told(specified().torque), told(right.torque));
-        if (said().prevailing_torque_nut.value_or(false))
-            out.changes.emplace_back("torque: plus what the locking nuts take, measured on this lot as they run down");
     }
     const auto lubricant = [](const Finish& finish, const std::string& name) {
         const auto comma = name.rfind(", ");
@@ -47,13 +48,32 @@ void Review::list_changes() {
     }
     if (!base.layers.empty() && !right.joint->layers.empty())
         change("layer between the faces", base.layers.front().material.name, right.joint->layers.front().material.name);
+    struct Place {
+        std::string_view rule, line;
+    };
+    // What a reason asks of the workshop goes to the line of the sheet that it belongs to, unless that line says it already.
+    static constexpr Place places[] = {{"lubricant-unknown", "lubricant"},
+                                       {"galling", "assembly"},
+                                       {"copper-paste", "assembly"},
+                                       {"washer-soft", "washers"},
+                                       {"undersize-thread", "nuts"},
+                                       {"nut-tight", "nuts"},
+                                       {"nut-thin", "nuts"},
+                                       {"certificate-shows", "papers"},
+                                       {"prevailing-torque", "torque"},
+                                       {"stainless-beside-aluminium", "isolation"}};
+    static constexpr Place only_if_missing[] = {
+        {"nut-soft", "nuts"}, {"nut-loose", "nuts"}, {"mixed-finish", "nuts"}, {"own-torque", "tightening"}};
+    const auto has_line = [&](std::string_view line) {
+        return std::any_of(out.changes.begin(), out.changes.end(), [&](const auto& c) { return c.starts_with(line); });
+    };
     for (const auto& reason : out.reasons) {
-        const auto& id = reason.rule->id;
         if (reason.weight != Weight::change) continue;
-        if (id == "washer-soft") out.changes.push_back("washers: " + reason.words);
-        if (id == "galling" || id == "copper-paste") out.changes.push_back("assembly: " + reason.words);
-        if (id == "stainless-beside-aluminium") out.changes.push_back("isolation: seal or cap the bolts' heads and the edges");
-        if (id == "undersize-thread") out.changes.push_back("nuts: " + reason.words);
+        for (const auto& place : places)
+            if (reason.rule->id == place.rule) out.changes.push_back(fmt::format("{}: {}", place.line, reason.words));
+        for (const auto& place : only_if_missing)
+            if (reason.rule->id == place.rule && !has_line(place.line) && !(place.line == "tightening" && torque_counts()))
+                out.changes.push_back(fmt::format("{}: {}", place.line, reason.words));
     }
 }
 
@@ -68,14 +88,18 @@ void Review::list_markings() {
         } else {
             add(fmt::format("head: \"{}\" and the maker's mark{}", *said().bolt_class,
                             offer().undersize_thread ? ", and \"U\" for the thread cut undersize" : ""));
-            if (offer().low_carbon_martensite) add("head: the class underlined is low-carbon martensite");
+            if (offer().low_carbon_martensite) add("head: whether the class is underlined, and what steel that is by the certificate");
         }
     }
     if ((bolt || offer().part == OfferedPart::nut) && tried) {
         const auto& nut = out.right->joint->bolt;
-        const bool stainless = std::atoi(nut.nut.nut_class.c_str()) >= 50;
-        add(fmt::format("nut: \"{}{}\"{} and the maker's mark", stainless ? nut.property_class.bolt_class : nut.nut.nut_class,
-                        nut.nut_oversize > mm(0) ? "Z" : "", nut.nut_oversize > mm(0) ? " (or \"X\" in place of \"Z\")" : ""));
+        const bool oversize = nut.nut_oversize > mm(0) && !offer().undersize_thread;
+        const auto group = offer().nut_group.value_or(nut.property_class.bolt_class.substr(0, 2));
+        const auto marked = is_stainless_nut(nut.nut.nut_class) ? fmt::format("{}-{}", group, nut.nut.nut_class) : nut.nut.nut_class;
+        add(fmt::format("nut: \"{}{}\"{} and the maker's mark", marked, oversize ? "Z" : "",
+                        oversize                   ? " (or \"X\" in place of \"Z\"; of a sealed packet on its label)"
+                        : nut.nut_oversize > mm(0) ? ", neither \"Z\" nor \"X\","
+                                                   : ""));
     }
     if (offer().part == OfferedPart::washer) add("packet: standard and hardness, \"200 HV\" or \"300 HV\"; washers bear no mark of it");
     if (offer().part == OfferedPart::layer) add("packet: product, batch and date to be used by");

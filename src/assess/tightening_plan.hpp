@@ -20,7 +20,8 @@ struct TighteningTask {
     Stress proof_strength;
     double proof_utilisation = 0.75;  ///< reached at the low end of friction where the torque is to be chosen
     std::optional<Moment> torque;     ///< absent: to be chosen
-    std::optional<double> factor;     ///< tightening factor in place of torque and friction
+    std::optional<double> factor;     ///< tightening factor in place of the friction's band
+    bool by_torque = true;            ///< a given torque sets the preload; else it is told for information only
     double tool_scatter = 0;
     Moment prevailing_torque = Nm(0);
 };
@@ -65,27 +66,32 @@ template <class Steps = NoSteps>
                          most < mark ? most : std::floor(most / mark) * mark);
         plan.torque = M_A;
     }
+    const auto from_torque = [&]<class Into>(Into&& into) {
+        return PreloadFromTorque::compute({.torque = plan.torque,
+                                           .tool_scatter = task.tool_scatter,
+                                           .thread_friction_low = task.thread_friction_low,
+                                           .thread_friction_high = task.thread_friction_high,
+                                           .head_friction_low = task.head_friction_low,
+                                           .head_friction_high = task.head_friction_high,
+                                           .pitch = task.pitch,
+                                           .pitch_diameter = task.thread.pitch_diameter,
+                                           .bearing_diameter = task.bearing_diameter,
+                                           .bearing_hole = task.bearing_hole,
+                                           .prevailing_torque = task.prevailing_torque},
+                                          into);
+    };
     if (task.factor) {
-        const auto permitted = AssemblyStress::compute(at_low_friction).permitted;
+        const bool given = task.torque && task.by_torque;
+        const auto most = given ? from_torque(NoSteps{}).greatest : AssemblyStress::compute(at_low_friction).permitted;
         steps.heading("Preload band from the tightening factor", Source{"VDI 2230 Part 1", "2003", "Table A8", Basis::memory});
-        FAYWRIGHT_STATED(F_M_max, "preload permitted by the proof utilisation", permitted);
+        FAYWRIGHT_STATED(
+            F_M_max, given ? "preload of the given torque at the low end of friction" : "preload permitted by the proof utilisation", most);
         FAYWRIGHT_STATED(alpha_A, "tightening factor", *task.factor);
         FAYWRIGHT_STEP(F_M_min, F_M_max / alpha_A);
         plan.preload = {F_M_min, (F_M_max + F_M_min) / 2.0, F_M_max, *task.factor};
     } else {
         steps.heading(PreloadFromTorque::formula.title, PreloadFromTorque::formula.source);
-        plan.preload = PreloadFromTorque::compute({.torque = plan.torque,
-                                                   .tool_scatter = task.tool_scatter,
-                                                   .thread_friction_low = task.thread_friction_low,
-                                                   .thread_friction_high = task.thread_friction_high,
-                                                   .head_friction_low = task.head_friction_low,
-                                                   .head_friction_high = task.head_friction_high,
-                                                   .pitch = task.pitch,
-                                                   .pitch_diameter = task.thread.pitch_diameter,
-                                                   .bearing_diameter = task.bearing_diameter,
-                                                   .bearing_hole = task.bearing_hole,
-                                                   .prevailing_torque = task.prevailing_torque},
-                                                  steps);
+        plan.preload = from_torque(steps);
     }
     plan.preload.least = max(plan.preload.least, newton(1));
     plan.preload.greatest = max(plan.preload.greatest, plan.preload.least);

@@ -35,6 +35,7 @@ public:
         settle_bolt_class();
         settle_finish();
         settle_use();
+        settle_series();
         for (const auto& number : found_.numbers) found_.unknown(number.token, {});
     }
 
@@ -60,6 +61,24 @@ private:
         else {
             found_.out.part_known = false;
             found_.ask("is it a bolt, a nut or a washer?");
+        }
+    }
+
+    /// A standard of hexagon heads without flange.
+    [[nodiscard]] bool is_plain_hexagon(const std::string& standard) const {
+        const auto* row = found_.tables.of<ProductStandard>().find(standard);
+        return row != nullptr && row->title.starts_with("hexagon") && row->title.find("flange") == std::string::npos;
+    }
+
+    /// Nuts and washers named with bolts, or bolts with nuts: they come along, and are not what is compared.
+    void ask_about_companions() {
+        for (const auto& [token, row] : found_.standards) {
+            const auto name = row->successor.value_or(row->name);
+            const bool usual = name == "ISO 4032" || name == "ISO 7089" || name == "ISO 7090";
+            if (row->part && !row->assembly && part_of(*row->part) != found_.out.offer.part && (!usual || row->lower_nut))
+                found_.ask(fmt::format("\"{}\" with a {}: is a {} of that standard to come along?", token, word_of(*found_.out.offer.part),
+                                       *row->part),
+                           true);
         }
     }
 
@@ -90,16 +109,24 @@ private:
         else if (found_.out.assembly)
             found_.out.offer.standard = found_.out.standard_as_written = found_.out.assembly;
         if (found_.out.assembly == "EN 14399") found_.ask("EN 14399 without a part number: which part of it, and is it system HR or HV?");
+        if (!found_.structural.empty() && !found_.out.assembly)
+            found_.ask(fmt::format("\"{}\": is it of a set to EN 14399, with a torque of its own?", found_.structural.front().token), true);
+        for (const auto& shape : found_.shapes)
+            if (!products.empty() && is(Part::bolt) && is_plain_hexagon(products.front().value))
+                found_.ask(fmt::format("\"{}\" beside {}: which head has it?", shape.token, products.front().token), true);
+        ask_about_companions();
         if (products.empty() && !found_.out.assembly)
             for (const auto& shape : found_.shapes)
                 found_.ask(fmt::format("\"{}\": to which standard, since its bearing face depends on it{}?", shape.token,
-                                       shape.value == "bolt" ? " (EN 1665 and ISO 4162 differ)" : ""));
+                                       shape.value == "bolt" ? " (EN 1665 and ISO 4162 differ)" : ""),
+                           is(Part::bolt));
         const auto said = distinct(found_.threads);
         if (said.size() > 1) {
             found_.ask_which("thread length", said);
             full.reset();
         } else if (said.size() == 1 && full && *full != (said.front().value == "full")) {
-            found_.ask(fmt::format("\"{}\" contradicts {}: is the bolt threaded to the head?", said.front().token, products.front().token));
+            found_.ask(fmt::format("\"{}\" contradicts {}: is the bolt threaded to the head?", said.front().token, products.front().token),
+                       true);
             full.reset();
         } else if (said.size() == 1)
             full = said.front().value == "full";
@@ -206,7 +233,8 @@ private:
                 return found_.ask(fmt::format("\"{}\": is the length {} in inches?", token, measure.digits));
             if (std::abs(in_mm(measure.length() - lengths.front().second.length())) > 1e-6)
                 return found_.ask(
-                    fmt::format("two lengths are named, {} and {}: which is offered?", lengths.front().second.digits, measure.digits));
+                    fmt::format("two lengths are named, {} and {}: which is offered?", lengths.front().second.digits, measure.digits),
+                    true);
         }
         const auto length = lengths.front().second.length();
         if (length < mm(5) || length > mm(1000))
@@ -264,7 +292,7 @@ private:
             if (steel_said && !(is_stainless(said.value) && said.value.starts_with(group))) {
                 const auto& other = groups.empty() ? found_.stainless.front() : groups.front();
                 return found_.ask(
-                    fmt::format("\"{}\" and \"{}\" contradict each other: which material and class?", other.token, said.token));
+                    fmt::format("\"{}\" and \"{}\" contradict each other: which material and class?", other.token, said.token), true);
             }
         if (is(Part::nut)) return ask_strength(group, steel_said && all.empty());
         if (is(Part::washer)) return;
@@ -278,9 +306,11 @@ private:
         const auto& said = all.front();
         const bool grade = !grades.empty();
         if (grade && !found_.metric.empty())
-            return found_.ask(fmt::format("\"{}\" is a grade of inch bolts beside a metric thread: which class is meant?", said.token));
+            return found_.ask(fmt::format("\"{}\" is a grade of inch bolts beside a metric thread: which class is meant?", said.token),
+                              true);
         if (!grade && !is_stainless(said.value) && !found_.inch.empty())
-            return found_.ask(fmt::format("\"{}\" is a class of metric bolts beside an inch thread: which grade is meant?", said.token));
+            return found_.ask(fmt::format("\"{}\" is a class of metric bolts beside an inch thread: which grade is meant?", said.token),
+                              true);
         found_.out.offer.bolt_class = said.value;
     }
 
@@ -316,8 +346,11 @@ private:
         found_.topic = Topic::finish;
         const auto lubricant = lubricants.size() == 1 ? std::optional(lubricants.front().value) : std::nullopt;
         if (stainless && std::any_of(kinds.begin(), kinds.end(), [](const Said& said) { return said.value != "stainless"; }))
-            return found_.ask(fmt::format("\"{}\" on stainless steel: which material and finish?", kinds.front().token));
+            return found_.ask(fmt::format("\"{}\" on stainless steel: which material and finish?", kinds.front().token), true);
         if (kinds.size() > 1) return found_.ask_which("finish", kinds);
+        for (const auto& said : distinct(found_.uncertain))
+            if (kinds.size() == 1 && said.value.find(kinds.front().value) == std::string::npos)
+                found_.ask(fmt::format("\"{}\" beside \"{}\": which finish is offered?", said.token, kinds.front().token), true);
         if (kinds.empty() && stainless && !carbon)
             kinds.push_back({(!found_.classes.empty()  ? found_.classes
                               : !found_.groups.empty() ? found_.groups
@@ -361,11 +394,18 @@ private:
             found_.ask(fmt::format("\"{}\" is {}: {}?", kinds.front().token, kind, any_of_these(choices)));
     }
 
+    void settle_series() {
+        found_.topic = Topic::size;
+        if (found_.inch.empty())
+            for (const auto& said : distinct(found_.series))
+                found_.ask(fmt::format("\"{}\" is an inch thread: which size is offered?", said.token), true);
+    }
+
     void settle_use() {
         found_.topic = Topic::use;
         const auto usage = distinct(found_.usage);
         if (usage.size() > 1)
-            return found_.ask(fmt::format("\"{}\" and \"{}\": has it been tightened before?", usage[0].token, usage[1].token));
+            return found_.ask(fmt::format("\"{}\" and \"{}\": has it been tightened before?", usage[0].token, usage[1].token), true);
         if (!usage.empty()) found_.out.offer.used = usage.front().value == "used";
     }
 

@@ -20,6 +20,7 @@ struct Designation {
     struct Question {
         Topic about = Topic::part;
         std::string text;
+        bool contradiction = false;  ///< the text says two things: no field beside it settles which
     };
     /// Words of the text and what they were taken for.
     struct Understood {

@@ -24,16 +24,16 @@ OfferedPart part_of(std::string_view name) {
     return OfferedPart::bolt;
 }
 
-void Found::ask(std::string question) {
+void Found::ask(std::string question, bool contradiction) {
     if (out.asked.size() < most_questions &&
         std::none_of(out.asked.begin(), out.asked.end(), [&](const auto& each) { return each.text == question; }))
-        out.asked.push_back({topic, std::move(question)});
+        out.asked.push_back({topic, std::move(question), contradiction});
 }
 
 void Found::ask_which(std::string_view of_what, const std::vector<Said>& list) {
     std::vector<std::string> tokens;
     for (const auto& said : list) tokens.push_back(fmt::format("\"{}\"", said.token));
-    ask(fmt::format("several are named, {}: which {} is offered?", fmt::join(tokens, " and "), of_what));
+    ask(fmt::format("several are named, {}: which {} is offered?", fmt::join(tokens, " and "), of_what), true);
 }
 
 void Found::unknown(std::string token, std::string nearest) {

@@ -35,13 +35,13 @@ struct Found {
     Topic topic = Topic::part;  ///< what is being settled: questions are about it
     std::vector<Said> parts = {}, shapes = {}, metric = {}, series = {}, classes = {}, groups = {}, stainless = {}, grades = {},
                       nut_classes = {}, codes = {}, coatings = {}, uncertain = {}, lubricants = {}, lubricated = {}, threads = {},
-                      usage = {};
+                      usage = {}, structural = {};
     std::vector<InchSize> inch = {};
     std::vector<std::pair<std::string, const Row<ProductStandard>*>> standards = {};
     std::vector<std::pair<std::string, Measure>> lengths = {};
     std::vector<Number> numbers = {};  ///< numbers that need the rest of the text to mean anything
 
-    void ask(std::string question);
+    void ask(std::string question, bool contradiction = false);
     void ask_which(std::string_view of_what, const std::vector<Said>& list);
     void unknown(std::string token, std::string nearest);
     void add_part(const std::string& token, OfferedPart part);

@@ -108,6 +108,9 @@ private:
         const auto behind = text_.after_spaces(value->end);
         for (const auto& word : counts)
             if (const auto end = text_.words(behind, word); end != 0) return understood(at, end, "how many");
+        // "8 nuts M16": eight of them, or of class 8; it is no class.
+        for (const auto& word : counted)
+            if (text_.words(behind, word) != 0) return understood(at, value->end, "how many");
         const auto by = text_.by(value->end);
         const char next = text_[by];
         return by != 0 && next >= 'a' && next <= 'z' && next != 'x' ? understood(at, by, "how many") : 0;
@@ -483,6 +486,10 @@ private:
             case Says::martensite: found_.out.low_carbon_martensite = true; return "low-carbon martensite steel";
             case Says::series: found_.series.push_back({token, value}); return "thread series " + value;
             case Says::oversize: found_.out.offer.nut_thread = NutThread::oversize; return "nut tapped oversize";
+            case Says::standard_nut:
+                if (!found_.out.offer.nut_thread) found_.out.offer.nut_thread = NutThread::standard;
+                return value;
+            case Says::structural: found_.structural.push_back({token, value}); return value;
             case Says::note: return value;
             case Says::filler: break;
         }
@@ -495,7 +502,13 @@ private:
             auto end = text_.words(at, word, true);
             if (end == 0) continue;
             while (text_[end] == ' ' || text_[end] == '=' || text_[end] == ':') ++end;
-            if (const auto value = text_.measure(end)) return understood(at, value->end, "a measure of no use here");
+            if (const auto value = text_.measure(end)) {
+                if (word == "thread length" || word == "grip") {
+                    found_.topic = Topic::length;
+                    found_.ask(fmt::format("\"{}\": is it other than by the standard?", text_.written(at, value->end)), true);
+                }
+                return understood(at, value->end, "a measure of no use here");
+            }
         }
         return 0;
     }

@@ -26,9 +26,11 @@ enum class Says {
     lesser_report,
     locking,
     martensite,
-    series,    ///< of an inch thread
-    oversize,  ///< nut tapped oversize
-    note,      ///< understood, of no effect here; the value is the meaning
+    series,        ///< of an inch thread
+    oversize,      ///< nut tapped oversize
+    standard_nut,  ///< nut tapped to standard
+    structural,    ///< of a set with a torque of its own
+    note,          ///< understood, of no effect here; the value is the meaning
     filler,
 };
 
@@ -288,14 +290,14 @@ inline constexpr Phrase phrases[] = {
     Phrase{"astm f3125", Says::note, "standard of structural inch bolts"},
     Phrase{"f3125", Says::note, "standard of structural inch bolts"},
     Phrase{"astm", Says::note, "a body of standards"},
-    Phrase{"hv", Says::note, "system HV of structural assemblies"},
-    Phrase{"hr", Says::note, "system HR of structural assemblies"},
+    Phrase{"hv", Says::structural, "system HV of structural assemblies"},
+    Phrase{"hr", Says::structural, "system HR of structural assemblies"},
     Phrase{"sb", Says::note, "mark of structural assemblies without preload"},
     Phrase{"k0", Says::note, "class of tightening, untested"},
     Phrase{"k1", Says::note, "class of tightening, tested friction"},
     Phrase{"k2", Says::note, "class of tightening, tested torque factor"},
     Phrase{"6g", Says::note, "thread tolerance of bolts"},
-    Phrase{"6h", Says::note, "thread tolerance of nuts"},
+    Phrase{"6h", Says::standard_nut, "nut tapped to standard"},
     Phrase{"2a", Says::note, "thread class of inch bolts"},
     Phrase{"2b", Says::note, "thread class of inch nuts"},
     Phrase{"quenched and tempered", Says::note, "heat treatment"},
@@ -331,6 +333,8 @@ inline constexpr std::array<std::string_view, 7> prefixes{"din en ", "bs en ", "
 inline constexpr std::array<std::string_view, 12> bodies{"din", "iso", "en", "bs", "asme", "astm", "as", "jis", "gost", "uni", "gb", "nf"};
 /// Behind a number: how many.
 inline constexpr std::array<std::string_view, 10> counts{"pcs", "pc", "pieces", "off", "nos", "no", "stk", "ea", "each", "stueck"};
+/// Behind a number, and themselves read: how many of them.
+inline constexpr std::array<std::string_view, 6> counted{"nuts", "bolts", "screws", "washers", "schrauben", "muttern"};
 /// Before a number of another thing than the length.
 inline constexpr std::array<std::string_view, 9> other_measures{"thread length", "grip", "sw", "af",  "across flats",
                                                                 "head height",   "od",   "id", "hole"};

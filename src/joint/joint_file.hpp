@@ -344,7 +344,7 @@ struct OverridesFile {
         field(Name{"thread-friction-high", "", "thread friction, high end"}, self.thread_friction_high, friction);
         field(Name{"head-friction-low", "", "friction under the turned part, low end"}, self.head_friction_low, friction);
         field(Name{"head-friction-high", "", "friction under the turned part, high end"}, self.head_friction_high, friction);
-        field(Name{"tightening-factor", "", "greatest preload over least, in place of torque and friction"}, self.tightening_factor,
+        field(Name{"tightening-factor", "", "greatest preload over least, in place of the friction's band"}, self.tightening_factor,
               Range{1.0, 6.0});
         field(Name{"introduction-factor", "", "load introduction factor n"}, self.introduction_factor, Range{0.0, 1.0});
         field(Name{"creep-loss-fraction", "", "share of preload lost to creep of coatings and layers"}, self.creep_loss_fraction,

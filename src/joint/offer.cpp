@@ -68,6 +68,8 @@ struct Understanding {
         for (const auto& word : read.unknown)
             ask(Topic::part, fmt::format("\"{}\" is not understood{}: what does it say?", word.token,
                                          word.nearest.empty() ? "" : fmt::format(", the nearest known is \"{}\"", word.nearest)));
+        if (file.designation->find_first_of("<>~?!") != std::string::npos)
+            ask(Topic::part, fmt::format("\"{}\" has signs of doubt: what is offered for certain?", shown(*file.designation)));
     }
 
     /// What a field answers is not asked.
@@ -83,12 +85,51 @@ struct Understanding {
                                   : question.about == Topic::use        ? f.used.has_value()
                                   : question.about == Topic::part       ? f.part || f.size || f.bolt_class
                                                                         : true;  // what is not said has rules of its own
-            if (!answered) out.asked.push_back(std::move(question));
+            if (!answered || question.contradiction) out.asked.push_back(std::move(question));
         }
     }
 
     /// What reads a word of a field as the trade writes it.
     [[nodiscard]] Designation trade_words(const std::string& text) const { return read_designation(text, tables); }
+
+    /// A field that says more than its own matter is asked about: the rest may be what matters.
+    void ask_about_the_rest(const char* key, const std::string& text, Designation words, Topic own) {
+        auto& o = words.offer;
+        if (own == Topic::size) o.size.reset();
+        if (own == Topic::bolt_class) o.bolt_class.reset();
+        if (own == Topic::nut_class) {
+            o.nut_class.reset();
+            o.nut_thread.reset();
+            o.bolt_class.reset();
+        }
+        if (own == Topic::finish || own == Topic::lubricant) {
+            o.finish.reset();
+            o.lubricant.reset();
+        }
+        if (own == Topic::standard) {
+            o.standard.reset();
+            o.series.reset();
+            o.fully_threaded.reset();
+            o.prevailing_torque_nut.reset();
+            words.assembly.reset();
+        }
+        // A length in a field of its own matter is a length understood; one that nobody understood was another thing.
+        const bool odd_length = own == Topic::size && std::any_of(words.understood.begin(), words.understood.end(), [&](const auto& each) {
+                                    return each.meaning.starts_with("length ") && each.token.find('/') != std::string::npos;
+                                });
+        const bool coat_aside = own == Topic::finish || own == Topic::lubricant || !words.coating || *words.coating == "stainless";
+        const bool contradicts = std::any_of(words.asked.begin(), words.asked.end(), [&](const auto& question) {
+            const auto& about = question.about;
+            return question.contradiction ||
+                   (about != own && about != Topic::part && about != Topic::unsaid_finish && about != Topic::lubricant);
+        });
+        const bool more = !words.unknown.empty() || contradicts || o.standard || (o.size && own != Topic::standard) || o.bolt_class ||
+                          o.finish || o.length || o.nut_class || o.nut_thread || o.series || o.fully_threaded || o.used ||
+                          o.prevailing_torque_nut || o.marking || words.hardness_hv || words.assembly || words.undersize_thread ||
+                          words.low_carbon_martensite || odd_length || !coat_aside || (words.inch_diameter && own != Topic::size) ||
+                          text.find_first_of("<>~?!") != std::string::npos;
+        if (more) ask(own, fmt::format("the {} says \"{}\": what does all of it mean?", key, shown(text)));
+    }
 
     void part() {
         const auto from_designation = file.designation && read.part_known ? read.offer.part : std::nullopt;
@@ -108,8 +149,12 @@ struct Understanding {
         out.inch = tables.of<InchThread>().find(*said);
         if (out.inch != nullptr) out.inch_diameter = out.inch->diameter;
         if (out.thread != nullptr || out.inch != nullptr) return;
-        const auto words = trade_words(*said);
+        auto words = trade_words(*said);
         if (words.inch_diameter) out.inch_diameter = words.inch_diameter;
+        // "M16x180": the length stands there too.
+        if (words.offer.length && !read.offer.length) read.offer.length = words.offer.length;
+        if (words.offer.length && read.offer.length == words.offer.length) words.offer.length.reset();
+        ask_about_the_rest("size", *said, words, Topic::size);
         if (words.offer.size) {
             // The same said twice is no contradiction.
             if (read.offer.size && *read.offer.size == *words.offer.size)
@@ -134,9 +179,13 @@ struct Understanding {
             return std::any_of(rows.begin(), rows.end(), [&](const auto& row) { return row.bolt_class == name; });
         };
         if (!known(*said)) {
-            const auto words = trade_words(*said);
-            if (words.offer.bolt_class && words.unknown.empty()) said = words.offer.bolt_class;
+            auto words = trade_words(*said);
             out.low_carbon_martensite = out.low_carbon_martensite || words.low_carbon_martensite;
+            if (words.offer.bolt_class) {
+                words.low_carbon_martensite = false;
+                ask_about_the_rest("class", *said, words, Topic::bolt_class);
+                said = words.offer.bolt_class;
+            }
         }
         out.class_known = known(*said);
         for (const auto& row : tables.of<InchGrade>().rows)
@@ -183,6 +232,7 @@ struct Understanding {
                     else if (out.coating.empty())
                         out.coating = shown(*file.finish);
                 }
+                if (words.coating) ask_about_the_rest("finish", *file.finish, words, Topic::finish);
             }
             if (read.coating && !out.coating.empty() && *read.coating != out.coating)
                 ask(Topic::finish,
@@ -192,19 +242,36 @@ struct Understanding {
             out.coating = read.coating.value_or("");
         }
         if (out.coating.empty() && out.is_stainless()) out.coating = "stainless";
-        // A lubricant that stands by itself completes the coating.
-        if (out.finish == nullptr && out.said.lubricant && !out.coating.empty()) {
-            out.finish = table.find(out.coating + ", " + *out.said.lubricant);
-            const auto words = out.finish == nullptr ? trade_words(out.coating + " " + *out.said.lubricant) : Designation{};
-            if (words.offer.finish && words.coating == out.coating) out.finish = table.find(*words.offer.finish);
+        lubricant();
+    }
+
+    /// A lubricant that stands by itself completes the coating; beside a whole finish it must be that one's.
+    void lubricant() {
+        if (!out.said.lubricant || out.coating.empty()) return;
+        const auto& table = tables.of<Finish>();
+        if (*out.said.lubricant == "none") out.said.lubricant = "dry";
+        const auto* with_it = table.find(out.coating + ", " + *out.said.lubricant);
+        if (with_it == nullptr) {
+            const auto words = trade_words(out.coating + " " + *out.said.lubricant);
+            // What is not understood of it may be copper, or graphite.
+            if (words.offer.finish && words.coating == out.coating && words.unknown.empty()) with_it = table.find(*words.offer.finish);
         }
+        if (with_it != nullptr && out.finish != nullptr && with_it != out.finish)
+            ask(Topic::finish,
+                fmt::format("the finish says {}, the lubricant says {}: which is offered?", out.finish->name, shown(*out.said.lubricant)));
+        if (with_it == nullptr)
+            out.other_lubricant = shown(*out.said.lubricant);
+        else if (out.finish == nullptr)
+            out.finish = with_it;
     }
 
     void coat_of_tube() {
         const auto& coatings = tables.of<Coating>();
         if (!file.finish || coatings.find(*file.finish) != nullptr) return;
         const auto* row = tables.of<Finish>().find(*file.finish);
-        out.coating = row != nullptr ? row->kind : trade_words(*file.finish).coating.value_or("");
+        const auto words = row == nullptr ? trade_words(*file.finish) : Designation{};
+        out.coating = row != nullptr ? row->kind : words.coating.value_or("");
+        if (row == nullptr && !out.coating.empty()) ask_about_the_rest("finish", *file.finish, words, Topic::finish);
         if (out.coating.empty() && *file.finish != "none" && !nearest_label(*file.finish, coatings.names()).empty())
             fault("finish", *file.finish, "row of the table coatings", coatings.names());
     }
@@ -219,10 +286,20 @@ struct Understanding {
         if (row == nullptr) {
             const auto words = trade_words(*said);
             if (words.offer.standard) row = tables.of<ProductStandard>().find(*words.offer.standard);
+            if (row == nullptr && words.offer.series) row = tables.of<ProductStandard>().find(*words.offer.series);
+            if (row != nullptr) ask_about_the_rest("standard", *said, words, Topic::standard);
         }
         if (row == nullptr) return fault("standard", *said, "row of the table designations", tables.of<ProductStandard>().names());
         if (out.written_standard == nullptr) out.written_standard = row;
         if (row->assembly) out.assembly = row->name;
+        if (row->part && *row->part != word_of(out.part))
+            ask(Topic::standard,
+                fmt::format("{} is a standard of a {}, offered is a {}: which is it?", row->name, *row->part, word_of(out.part)));
+        if (row->part == "washer" && out.part == OfferedPart::washer && !file.series && !read.offer.series)
+            out.said.series = row->successor.value_or(row->name);
+        if (const auto width = out.said.size ? row->old_width(*out.said.size) : std::nullopt; file.standard && row->successor && width)
+            ask(Topic::standard, fmt::format("{} had {} across flats for {}, {} has another: which is delivered?", row->name,
+                                             print(Value(*width)), *out.said.size, *row->successor));
         if (row->successor) row = tables.of<ProductStandard>().find(*row->successor);
         said = row->name;
         out.standard = row;
@@ -237,28 +314,48 @@ struct Understanding {
             out.written_standard->prevailing_torque)
             out.said.prevailing_torque_nut = true;
         auto& said = out.said.nut_class;
+        out.lower_nut = (said && said->find('|') != std::string::npos) ||
+                        (out.part == OfferedPart::nut && file.marking && file.marking->find('|') != std::string::npos) ||
+                        (out.written_standard != nullptr && out.written_standard->lower_nut);
+        for (const auto& each : read.understood)
+            if (const auto* row = tables.of<ProductStandard>().find(each.token);
+                (row != nullptr && row->lower_nut) || each.token.find('|') != std::string::npos)
+                out.lower_nut = true;
         if (out.part == OfferedPart::nut && !said && file.bolt_class) said = file.bolt_class;
         if (!said || *said == "04" || *said == "05" || out.inch_diameter) return;
         const auto known = names_of(tables.of<Nut>().rows, [](const auto& row) { return row.nut_class; });
-        if (const bool stainless = designation::is_stainless(*said); stainless) said = said->substr(said->find('-') + 1);
+        if (const bool stainless = designation::is_stainless(*said); stainless) {
+            out.nut_group = said->substr(0, said->find('-'));
+            said = said->substr(said->find('-') + 1);
+        }
         if (std::find(known.begin(), known.end(), *said) != known.end()) return;
         auto words = trade_words("nut " + *said);
         if (words.offer.nut_class) {
-            said = words.offer.nut_class;
             if (words.offer.nut_thread && !out.said.nut_thread) out.said.nut_thread = words.offer.nut_thread;
+            if (out.lower_nut) words.offer.marking.reset();
+            ask_about_the_rest("nut-class", *said, words, Topic::nut_class);
+            said = words.offer.nut_class;
         } else {
-            fault("nut-class", *said, "class of the table nuts", known);
+            fault(file.nut_class ? "nut-class" : "class", *said, "class of the table nuts", known);
         }
     }
 
     void others() {
-        settle(Topic::size, &OfferFile::series, "series");
+        if (out.said.series && !file.series && !read.offer.series) {
+            // Its standard said it.
+        } else {
+            settle(Topic::size, &OfferFile::series, "series");
+        }
         settle(Topic::use, &OfferFile::used, "used");
         settle(Topic::length, &OfferFile::length, "length");
         settle(Topic::standard, &OfferFile::fully_threaded, "fully-threaded");
         out.said.designation = file.designation;
         out.said.marking = file.marking ? file.marking : read.offer.marking;
         out.said.test_report = file.test_report ? file.test_report : read.offer.test_report;
+        // "inspection certificate 2.2" is no certificate of the lot.
+        const auto& d = file.designation.value_or("");
+        if (!file.test_report && (d.find("2.1") != std::string::npos || d.find("2.2") != std::string::npos)) out.said.test_report.reset();
+        if (out.part == OfferedPart::washer && file.marking && !out.hardness_hv) out.hardness_hv = trade_words(*file.marking).hardness_hv;
         out.said.stock = file.stock;
         out.said.material = file.material;
         out.said.name = file.name;
@@ -268,6 +365,8 @@ struct Understanding {
             row = table.find(*name);
             if (row == nullptr) fault(field, *name, what, table.names());
         };
+        if ((out.part == OfferedPart::tube || out.part == OfferedPart::layer) && (file.designation || file.size))
+            ask(Topic::part, fmt::format("a {} is told by its stock and material: which are they?", word_of(out.part)));
         if (out.part == OfferedPart::tube) {
             name_of_kind(tables.of<StockTube>(), out.said.stock, "stock", "row of the table tubes", out.stock);
             name_of_kind(tables.of<Material>(), out.said.material, "material", "row of the table materials", out.material);
@@ -285,15 +384,17 @@ struct Understanding {
         }
     }
 
-    /// What a mark tells beside the class: ISO 898-1, clause 10; ISO 10684, marking.
+    /// What a mark tells beside class and maker: ISO 898-1, clause 10; ISO 10684, marking.
     void marking() {
         if (!out.said.marking || out.part != OfferedPart::bolt) return;
         const auto& mark = *out.said.marking;
         const auto digit = mark.find_last_of("0123456789");
         const auto rest = digit == std::string::npos ? std::string_view(mark) : std::string_view(mark).substr(digit + 1);
         const auto letter = rest.find_first_not_of(' ');
-        out.undersize_thread = out.undersize_thread || (letter != std::string_view::npos && rest.substr(letter) == "U");
-        out.low_carbon_martensite = out.low_carbon_martensite || mark.find("underlin") != std::string::npos;
+        out.undersize_thread =
+            out.undersize_thread || (letter != std::string_view::npos && (rest.substr(letter) == "U" || rest.substr(letter) == "u"));
+        for (const auto* sign : {"underlin", "_", "(", "\xcc\xb2", "martensit"})
+            out.low_carbon_martensite = out.low_carbon_martensite || mark.find(sign) != std::string::npos;
     }
 
     void title() {

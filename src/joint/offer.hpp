@@ -29,7 +29,10 @@ struct Offer {
     const Row<ProductStandard>* written_standard = nullptr;  ///< as the offer names it; `standard` is its successor where it has one
     std::optional<std::string> assembly;                     ///< standard of bolt, nut and washer as a set
     bool low_carbon_martensite = false, undersize_thread = false;
-    std::optional<double> hardness_hv;  ///< of a washer
+    bool lower_nut = false;                      ///< of a height and proof load below ISO 4032, class between bars
+    std::optional<std::string> other_lubricant;  ///< said, and in no row with this coating
+    std::optional<std::string> nut_group;        ///< steel of a stainless nut: "A2"
+    std::optional<double> hardness_hv;           ///< of a washer
     const Row<LayerMaterial>* layer = nullptr;
     const Row<StockTube>* stock = nullptr;
     const Row<Material>* material = nullptr;

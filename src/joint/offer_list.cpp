@@ -81,6 +81,7 @@ struct Heading {
     std::string name;
     const Column* column = nullptr;
     std::string unit;
+    bool may_matter = false;  ///< passed over, and like a known column
 };
 
 /// "Length (mm)" or "length [mm]": the key and the unit.
@@ -91,6 +92,7 @@ std::pair<std::string, std::string> key_and_unit(const std::string& name) {
         words = tidied(name.substr(0, open));
         unit = tidied(name.substr(open + 1, name.size() - open - 2));
     }
+    while (!words.empty() && (words.back() == '?' || words.back() == ':' || words.back() == ' ')) words.pop_back();
     auto key = kebab(words);
     return {key == "id" ? "item" : key, unit};
 }
@@ -212,9 +214,11 @@ private:
             const auto close = nearest_label(key, keys);
             tell("column.unknown", "is no known column and is passed over",
                  close.empty() ? fmt::format("known are {}", fmt::join(keys, ", ")) : close);
+            heading.may_matter = !close.empty();
         } else if (same != headings_.end()) {
             tell("column.twice", fmt::format("says the same as column {} and is passed over", same - headings_.begin() + 1),
                  "one column of each name is accepted");
+            heading.may_matter = true;
         } else {
             heading.column = column;
             list_.columns.push_back({column->key, shown(name), at});
@@ -251,7 +255,10 @@ private:
                 break;
             }
             const auto* field = headings_[i].column;
-            if (field == nullptr) continue;
+            if (field == nullptr) {
+                if (headings_[i].may_matter) out.passed_over.push_back({shown(headings_[i].name), shown(text, 40)});
+                continue;
+            }
             says = says || !is_aside(field->key);
             Node value;
             value.at = {nullptr, row.row, column, 1};

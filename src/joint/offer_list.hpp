@@ -29,6 +29,11 @@ struct OfferRow {
     int row = 1, line = 1;
     std::optional<std::string> item, price, comment;
     OfferFile offer;
+    /// A column that is passed over, and is like a known one, with what stands there: it may say what matters.
+    struct PassedOver {
+        std::string column, says;
+    };
+    std::vector<PassedOver> passed_over;
     std::vector<OfferProblem> problems;  ///< from left to right; the fields they name are left out of the offer
 
     /// The columns of a list. `id` is another name of `item`.

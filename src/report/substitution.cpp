@@ -399,6 +399,11 @@ std::string offers_csv(const ReviewedList& list) {
                                 built && !review.right->exposures.empty() ? print_number(in_years(review.right->shortest_life()), 4) : "",
                                 asides);
     }
+    const auto aside = [&](const char* what, const std::string& words) {
+        out += fmt::format(",\"\",\"\",\"{}\",\"\",{},,,,\"\",\"\"\n", what, csv_cell(words));
+    };
+    for (const auto& problem : list.header) aside("column passed over", problem.text());
+    for (const auto& warning : list.warnings) aside("warning", warning);
     return out;
 }
 

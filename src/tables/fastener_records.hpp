@@ -160,9 +160,11 @@ struct Nut {
 struct LockingNut {
     static constexpr std::string_view table = "locking-nuts", row_key = "locking-nut";
     Moment prevailing_torque;
+    std::optional<Length> height;
 
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
+        field(Name{"height", "h", "greatest height"}, self.height, Range{mm(1), mm(100)});
         field(Name{"prevailing-torque", "M_p", "greatest torque of the first run down"}, self.prevailing_torque, Range{Nm(0.1), Nm(500)});
     }
 };

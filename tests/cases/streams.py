@@ -50,6 +50,8 @@ with tempfile.TemporaryDirectory() as name:
     status('long=$(printf "x%.0s" {1..255}); "$F" check "$D" -o "$long" && cat "$long"', 0, whole)
     status('(ulimit -f 1; "$F" check "$D" -o limited) || test ! -e limited', 0)
     status('cp "$D" own.toml && "$F" check own.toml -o own.toml', 2, "is an input itself")
+    status('cp "$(dirname "$D")/offers/stainless.toml" offer.toml && "$F" substitute "$D" offer.toml -o offer.toml', 2, "is an input itself")
+    status('cp "$(dirname "$D")/offers.csv" list.csv && "$F" substitute "$D" --offers list.csv -o list.csv', 2, "is an input itself")
     status('ln -s own.toml other.toml; "$F" check own.toml -o other.toml', 2, "is an input itself")
     status('cmp "$D" own.toml', 0)
     # A batch under GNU parallel: the same lines in the same order as in one run.

@@ -31,10 +31,11 @@ inline void must_be_sound(const faywright::Substitution& review) {
         return std::any_of(review.reasons.begin(), review.reasons.end(), [&](const Reason& r) { return r.weight == weight; });
     };
     if (review.reasons.empty()) std::abort();
-    const auto wanted = weighs(Weight::refuse)   ? Verdict::refuse
-                        : weighs(Weight::ask)    ? Verdict::ask
-                        : weighs(Weight::change) ? Verdict::accept_with_changes
-                                                 : Verdict::accept;
+    const auto wanted = weighs(Weight::refuse)    ? Verdict::refuse
+                        : weighs(Weight::ask)     ? Verdict::ask
+                        : !review.changes.empty() ? Verdict::accept_with_changes
+                                                  : Verdict::accept;
+    if (weighs(Weight::change) && wanted == Verdict::accept) std::abort();
     if (review.verdict != wanted) std::abort();
     // Nobody is told yes to what was not assessed, or fails, or wears out too soon.
     const bool yes = review.verdict == Verdict::accept || review.verdict == Verdict::accept_with_changes;

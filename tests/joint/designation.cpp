@@ -211,7 +211,7 @@ const std::vector<Case>& cases() {
         {"M12x140 2.2", "bolt; M12; 140 mm", {"\"2.2\""}, {}},
         {"M12x140 test report", "bolt; M12; 140 mm", {"\"test report\""}, {}},
         {"M12x140 certs", "bolt; M12; 140 mm", {"\"certs\""}, {}},
-        {"M12 x 140 mm 8.8 (thread length 36 mm)", "bolt; M12; 140 mm; 8.8", {"no finish is named"}, {}},
+        {"M12 x 140 mm 8.8 (thread length 36 mm)", "bolt; M12; 140 mm; 8.8", {"\"thread length 36 mm\"", "no finish is named"}, {}},
         {"M12 L=140 8.8", "bolt; M12; 140 mm; 8.8", {"no finish is named"}, {}},
         {"M12 length 140 mm 8.8", "bolt; M12; 140 mm; 8.8", {"no finish is named"}, {}},
         {"M12 8.8 x 140", "bolt; M12; 140 mm; 8.8", {"no finish is named"}, {}},
