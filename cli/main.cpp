@@ -33,7 +33,7 @@ constexpr const char* examples =
     "  faywright calc bearing --help                   one calculator's inputs\n"
     "  faywright table materials                       rows and their sources\n"
     "\n"
-    "Exit status: 0 passes, 1 a check fails or an offer is not accepted, 2 the input cannot be used, 3 other trouble.\n";
+    "Exit status: 0 passes, 1 a check fails or no offer is accepted, 2 the input cannot be used, 3 other trouble.\n";
 
 const std::vector<std::pair<std::string, cli::Format>> format_names{
     {"text", cli::Format::text}, {"json", cli::Format::json}, {"csv", cli::Format::csv}, {"md", cli::Format::markdown}};

@@ -35,6 +35,9 @@ int substitute(const SubstituteOptions& options) {
     const auto other = options.offer ? options.offer : options.offers;
     if (other && *other == "-" && options.input == "-")
         complain(diagnostics, "file.twice", "joint and offer cannot both come from standard input");
+    if (options.offer && options.offer->ends_with(".csv"))
+        complain(diagnostics, "option.value", fmt::format("\"{}\" is a list by its name, not one offer", shown(*options.offer)),
+                 "--offers reads a supplier's list");
     if (options.offer && options.format == Format::csv)
         complain(diagnostics, "option.value", "--format csv is for a list of offers", "text, json or md");
     if (diagnostics.any()) return refuse(diagnostics);

@@ -142,6 +142,8 @@ void Review::bolt_identity() {
                         *offer().assembly));
     else if (const auto* standard = offer().standard; standard != nullptr && standard->part == "bolt") {
         const auto& name = standard->name;
+        if ((name == "AS 1110" || name == "AS 1111") && !said().fully_threaded)
+            say(rules::find("unclear"), Weight::ask, fmt::format("{}: part 1, with a shank, or part 2, threaded to the head?", name));
         if (name == "ISO 4016" || name == "ISO 4018" || name.starts_with("AS 1111"))
             say(rules::find("coarse-grade"), Weight::refuse,
                 fmt::format("{} is of product grade C: its shank and thread are outside what is reckoned here; ask for {}", name,
@@ -323,6 +325,10 @@ JointFile Review::with_bolt(JointFile file, const Row<Finish>& finish) const {
 
 void Review::bolt_trials() {
     if (offer().is_stainless()) judge_stainless_group(said().bolt_class->substr(0, 2));
+    if (offer().is_stainless() && base.coldest < degC(-20) && base.bolt.property_class.family == "carbon steel")
+        say(rules::find("temperature"), Weight::ask,
+            fmt::format("stainless at {}, where its standard begins at -20 degC: will the certifying engineer take it?",
+                        told(base.coldest)));
     if (!bolt_can_be_tried()) return;
     const auto& row = *class_row(tables, *said().bolt_class, base.bolt.thread.diameter);
     const auto& delivered = *as_delivered();
@@ -399,8 +405,8 @@ void Review::bolt_trials() {
     }
     if (loose)
         say(rules::find("nut-loose"), Weight::change,
-            fmt::format("the sheet's nuts are tapped oversize for thick zinc, which {} does not have: nuts tapped to standard",
-                        delivered.name));
+            fmt::format("the sheet's nuts are tapped oversize for thick zinc, which {} bolts do not have: nuts tapped to standard",
+                        delivered.kind));
     const auto right_with = [&](const Row<Finish>& finish) {
         const bool same_strength_and_friction = finish.name == base.bolt.finish.name && row.name == base.bolt.property_class.name;
         auto file = with_bolt(same_strength_and_friction ? sheet() : sheet_without_torque(), finish);

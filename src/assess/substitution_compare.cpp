@@ -294,6 +294,8 @@ void Review::compare() {
             compare.text("section", stock != nullptr ? stock->name : "", other != nullptr ? other->name : "");
             compare.value("outside diameter", of(stock, &StockTube::outside_diameter), of(other, &StockTube::outside_diameter), Wish::none);
             compare.value("wall", of(stock, &StockTube::wall), of(other, &StockTube::wall), Wish::more);
+            const auto cut = [](const Tube& t) { return t.length ? print(Value(*t.length), 5) : std::string("to its cavity"); };
+            compare.text("length", cut(tube), offered != nullptr ? cut(*offered) : "");
             compare.text("material", tube.material.name, offered != nullptr ? offered->material.name : said().material.value_or(""));
             compare.value("yield strength", std::optional(tube.material.proof_strength),
                           offered != nullptr ? std::optional(offered->material.proof_strength) : std::nullopt, Wish::more);

@@ -81,7 +81,7 @@ void Review::judge_checks() {
             before == were.checks.end() ? std::string() : fmt::format(", {} as specified", print_number(before->utilisation, 3));
         say(rule_of(check, *right.joint, base), Weight::refuse,
             fmt::format("{} at {}{}{}", check_words(check), utilisation_text(check.utilisation),
-                        torque_counts() ? " with " + told(right.torque) : "", as_before));
+                        torque_counts() && offer().part == OfferedPart::bolt ? " with " + told(right.torque) : "", as_before));
     }
 }
 
@@ -92,8 +92,11 @@ void Review::judge_life() {
         const auto& now = right.exposures[i];
         const auto& before = specified().exposures[i];
         const auto& first = now.first_to_go();
+        const auto own_before =
+            std::find_if(before.members.begin(), before.members.end(), [&](const auto& m) { return m.name == first.name; });
         const auto words = fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", first.stake, first.name,
-                                       in_years_text(first.life), shown(now.exposure->name), in_years_text(before.first_to_go().life));
+                                       in_years_text(first.life), shown(now.exposure->name),
+                                       in_years_text(own_before != before.members.end() ? own_before->life : before.first_to_go().life));
         const bool sooner = first.life < notably_sooner * before.first_to_go().life;
         // What kept the promise as specified, and does not now, though something else goes sooner still.
         for (const auto& member : now.members) {
@@ -202,6 +205,22 @@ void Review::judge_unnoticed() {
     if (!words.empty()) say(rules::find("unnoticed-fails"), Weight::change, words);
 }
 
+/// Checks that pass, but nearer to their limit.
+void Review::judge_reserve() {
+    constexpr double notably = 0.05, near = 0.8;
+    std::string words;
+    for (const auto& check : out.right->checks) {
+        const auto before = std::find_if(specified().checks.begin(), specified().checks.end(),
+                                         [&](const auto& c) { return c.id == check.id && c.part == check.part; });
+        if (!check.passes || before == specified().checks.end() || check.utilisation < near ||
+            check.utilisation < before->utilisation + notably)
+            continue;
+        words += fmt::format("{}{} at {}, {} as specified", words.empty() ? "" : "; ", check_words(check),
+                             utilisation_text(check.utilisation), utilisation_text(before->utilisation));
+    }
+    if (!words.empty()) say(rules::find("less-reserve"), Weight::note, words);
+}
+
 void Review::judge_trials() {
     judge_specified();
     if (!out.right) return;
@@ -214,6 +233,7 @@ void Review::judge_trials() {
         return;
     }
     judge_checks();
+    judge_reserve();
     judge_life();
     if (offer().part == OfferedPart::bolt) {
         const auto longer = right.joint->bolt.length - base.bolt.length;

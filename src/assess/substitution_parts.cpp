@@ -158,6 +158,8 @@ void Review::washer() {
             say(rules::find("other-head"), Weight::refuse, fmt::format("{} ({}): {}", standard->name, standard->title, *standard->unfit));
     const auto own = std::string(series_of(under_nut ? under_nut : head));
     const auto series = said().series.value_or(own);
+    if (!said().series && !offer().hardness_hv && !has(Weight::refuse))
+        say(rules::find("washer-soft"), Weight::ask, "to which standard are they, and how hard? Washers without one are often of 100 HV");
     const auto& rows = tables.of<Washer>();
     // ISO 7090 is ISO 7089 with a chamfer.
     const auto dimensions = series == "ISO 7090" ? std::string("ISO 7089") : series;
@@ -231,6 +233,9 @@ void Review::tube_offered(TubeFile& tube) {
         const auto other = std::string(word_of(material->family)) + tube.stock->substr(tube.stock->find(' '));
         if (tables.of<StockTube>().find(other) != nullptr) tube.stock = other;
     }
+    if (const auto* stock = said().stock ? tables.of<StockTube>().find(*said().stock) : nullptr;
+        stock != nullptr && material != nullptr && !said().material && stock->material_group != word_of(material->family))
+        say(rules::find("class-unknown"), Weight::ask, fmt::format("{}: of which alloy or steel is it?", stock->name));
     if (!carbon) tube.coating.reset();
     if (!said().finish || !carbon) return;
     if (tables.of<Coating>().find(*said().finish) != nullptr) {

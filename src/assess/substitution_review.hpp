@@ -61,6 +61,7 @@ private:
     void judge_specified();
     void judge_unnoticed();
     void judge_life();
+    void judge_reserve();
     void judge_coat_without_exposure();
     void judge_stainless_group(const std::string& now);
     void judge_checks();

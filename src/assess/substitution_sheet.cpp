@@ -20,7 +20,8 @@ void Review::list_changes() {
     };
     change("bolts", bolt_words(was), bolt_words(now));
     const auto tapped_standard = offer().undersize_thread ? fmt::format("class {}, tapped to standard", now.nut.nut_class) : nut_words(now);
-    change("nuts", nut_words(was), tapped_standard);
+    const bool no_more_oversize = was.nut_oversize > mm(0) && now.nut_oversize == mm(0) && now.nut.nut_class == was.nut.nut_class;
+    change("nuts", nut_words(was), no_more_oversize ? tapped_standard + ", tapped to standard" : tapped_standard);
     if (torque_counts()) {
         change("torque", told(specified().torque), told(right.torque));
     }
@@ -37,8 +38,8 @@ void Review::list_changes() {
     change("washers", washer(was.nut_washer), offered_series);
     if (base.section && right.joint->section) {
         const auto tube = [](const Tube& t) {
-            return fmt::format("{} in {}, {}", t.stock ? t.stock->name : "as chosen", t.material.name,
-                               t.coating ? t.coating->name : "bare");
+            return fmt::format("{} in {}, {}{}", t.stock ? t.stock->name : "as chosen", t.material.name,
+                               t.coating ? t.coating->name : "bare", t.length ? ", cut to " + print(Value(*t.length), 5) : "");
         };
         if (offer().part == OfferedPart::tube) {
             auto own = base.section->tube;
@@ -78,6 +79,7 @@ void Review::list_changes() {
 }
 
 void Review::list_markings() {
+    if (out.verdict == Verdict::refuse) return;
     const auto add = [&](std::string text) { out.markings.push_back(std::move(text)); };
     const bool bolt = offer().part == OfferedPart::bolt;
     const bool tried = out.right && out.right->is_built();

@@ -231,6 +231,8 @@ private:
             const bool inch = !found_.inch.empty();
             if (measure.unit == Measure::Unit::none && (inch || measure.fraction))
                 return found_.ask(fmt::format("\"{}\": is the length {} in inches?", token, measure.digits));
+            if (measure.unit == Measure::Unit::none && std::abs(measure.value - std::round(measure.value)) > 1e-6)
+                return found_.ask(fmt::format("\"{}\": is the length {} in mm?", token, measure.digits));
             if (std::abs(in_mm(measure.length() - lengths.front().second.length())) > 1e-6)
                 return found_.ask(
                     fmt::format("two lengths are named, {} and {}: which is offered?", lengths.front().second.digits, measure.digits),

@@ -140,8 +140,8 @@ void EvenText::read_unit(Measure& measure, bool inches) const {
         measure.unit = what;
         return true;
     };
-    if (unit(words(at, "mm"), Measure::Unit::millimetre) || unit(words(at, "inches"), Measure::Unit::inch) ||
-        unit(words(at, "inch"), Measure::Unit::inch))
+    if (unit(words(at, "mm"), Measure::Unit::millimetre) || unit(words(at, "cm"), Measure::Unit::centimetre) ||
+        unit(words(at, "inches"), Measure::Unit::inch) || unit(words(at, "inch"), Measure::Unit::inch))
         return;
     if (at == measure.end || inches) unit(words(at, "in"), Measure::Unit::inch);
     if (measure.unit != Measure::Unit::none) return;

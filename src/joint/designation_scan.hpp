@@ -13,7 +13,7 @@ namespace faywright::designation {
 
 /// A number with what stands around it.
 struct Measure {
-    enum class Unit { none, millimetre, inch };
+    enum class Unit { none, millimetre, centimetre, inch };
     double value = 0;
     std::string digits;  ///< as written, with a decimal point
     Unit unit = Unit::none;
@@ -21,7 +21,7 @@ struct Measure {
     std::size_t end = 0;
 
     [[nodiscard]] Length inches() const { return mm(25.4 * value); }
-    [[nodiscard]] Length length() const { return unit == Unit::inch ? inches() : mm(value); }
+    [[nodiscard]] Length length() const { return unit == Unit::inch ? inches() : unit == Unit::centimetre ? mm(10.0 * value) : mm(value); }
 };
 
 /// Lower case, one kind each of space, dash, quote and multiplication sign; every character knows where it comes from.

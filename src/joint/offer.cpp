@@ -29,7 +29,11 @@ struct Understanding {
 
     void fault(const std::string& field, const std::string& given, std::string_view what, const std::vector<std::string>& known) {
         auto wanted = nearest_label(given, known);
-        if (wanted.empty()) wanted = fmt::format("known are \"{}\"", fmt::join(known, "\", \""));
+        constexpr std::size_t most_listed = 20;
+        if (wanted.empty() && known.size() <= most_listed) wanted = fmt::format("known are \"{}\"", fmt::join(known, "\", \""));
+        if (wanted.empty())
+            wanted = fmt::format("known are \"{}\" and {} others: faywright table lists them",
+                                 fmt::join(known.begin(), known.begin() + 5, "\", \""), known.size() - 5);
         faults.push_back({field, fmt::format("is \"{}\", which is no {}", shown(given), what), std::move(wanted)});
     }
     void ask(Topic about, std::string question) { out.asked.push_back({about, std::move(question)}); }
@@ -321,6 +325,9 @@ struct Understanding {
             if (const auto* row = tables.of<ProductStandard>().find(each.token);
                 (row != nullptr && row->lower_nut) || each.token.find('|') != std::string::npos)
                 out.lower_nut = true;
+        if (out.part == OfferedPart::nut && file.bolt_class && said && *said != *file.bolt_class)
+            ask(Topic::nut_class,
+                fmt::format("class {} and nut class {} are both said: which has the nut?", shown(*file.bolt_class), shown(*said)));
         if (out.part == OfferedPart::nut && !said && file.bolt_class) said = file.bolt_class;
         if (!said || *said == "04" || *said == "05" || out.inch_diameter) return;
         const auto known = names_of(tables.of<Nut>().rows, [](const auto& row) { return row.nut_class; });
@@ -405,6 +412,7 @@ struct Understanding {
         out.title = std::string(word_of(out.part));
         for (const auto* each : {&s.size, &s.bolt_class, &s.nut_class, &s.series, &s.stock, &s.material, &s.finish})
             if (*each) out.title += " " + **each;
+        if (s.length) out.title += " " + print(Value(*s.length), 4);
     }
 
     Offer run() {

@@ -46,13 +46,13 @@ constexpr TrialLine trial_lines[] = {
     {"torque", [](const Trial& t) { return print(Value(t.torque), 3); }},
     {"preload, least", [](const Trial& t) { return print(Value(t.assembled_least), 3); }},
     {"preload, greatest", [](const Trial& t) { return print(Value(t.assembled_greatest), 3); }},
-    {"least clamp of life", [](const Trial& t) { return print(Value(t.clamp), 3); }},
-    {"bolt stress over limit", [](const Trial& t) { return print_number(t.bolt_stress, 3); }},
+    {"least clamp, life", [](const Trial& t) { return print(Value(t.clamp), 3); }},
+    {"bolt stress/limit", [](const Trial& t) { return print_number(t.bolt_stress, 3); }},
     {"slip", [](const Trial& t) { return t.slip ? print_number(*t.slip, 3) : std::string("no friction"); }},
     {"governing check", [](const Trial& t) { return t.governing; }},
     {"its utilisation", [](const Trial& t) { return print_number(t.utilisation, 3); }},
     {"first to go, years", [](const Trial& t) { return t.exposures.empty() ? std::string("no exposure") : life_text(t.shortest_life()); }},
-    {"aluminium lasts, years",
+    {"aluminium, years",
      [](const Trial& t) { return t.exposures.empty() ? std::string("no exposure") : life_text(t.shortest_wall_life()); }},
 };
 
@@ -141,7 +141,8 @@ std::string name_of(const ReviewedRow& row) {
 }
 
 std::string torque_of(const Substitution& review) {
-    const bool useful = review.verdict != Verdict::refuse && review.right && review.right->is_built();
+    const bool useful =
+        (review.verdict == Verdict::accept || review.verdict == Verdict::accept_with_changes) && review.right && review.right->is_built();
     return useful ? print(Value(review.right->torque), 3) : std::string();
 }
 
@@ -228,15 +229,16 @@ std::string substitution_text(const Substitution& review, const Joint& joint, co
 
     const auto trials = trials_of(review);
     if (trials.size() > 1) {
-        out += "\nTHREE WAYS                as specified      offered, nobody   offered, built\n";
-        out += "                                            notices           right\n";
-        out += "  " + fitted("", 23) + " ";
-        for (const auto* t : trials) out += fitted(state_of(*t), 17) + ' ';
+        constexpr std::size_t name_width = 18, trial_width = 19;
+        out += "\nTHREE WAYS           as specified        offered, nobody     offered, built\n";
+        out += "                                         notices             right\n";
+        out += "  " + fitted("", name_width) + " ";
+        for (const auto* t : trials) out += fitted(state_of(*t), trial_width) + ' ';
         out.erase(out.find_last_not_of(' ') + 1);
         out += '\n';
         for (const auto& line : trial_lines) {
-            std::string row = "  " + fitted(line.name, 23) + ' ';
-            for (const auto* t : trials) row += fitted(t->is_built() ? line.words(*t) : "-", 17) + ' ';
+            std::string row = "  " + fitted(line.name, name_width) + ' ';
+            for (const auto* t : trials) row += fitted(t->is_built() ? line.words(*t) : "-", trial_width) + ' ';
             row.erase(row.find_last_not_of(' ') + 1);
             out += row + '\n';
         }
@@ -339,6 +341,9 @@ std::string offers_text(const ReviewedList& list) {
         if (row.row->price) asides += "; price " + shown(*row.row->price, 20);
         out += wrapped(fmt::format("{}: {}{}", name_of(row), verdict_line(*row.review), asides),
                        fmt::format("  {} ", fitted(word_of(row.review->verdict), 19)), std::string(22, ' '));
+        if (row.review->verdict == Verdict::accept_with_changes)
+            for (const auto& change : row.review->changes) out += wrapped(change, std::string(22, ' ') + "* ", std::string(24, ' '));
+        for (const auto& question : row.review->questions) out += wrapped(question, std::string(22, ' ') + "? ", std::string(24, ' '));
     }
     std::string unread;
     for (const auto& row : list.rows) {
@@ -356,13 +361,20 @@ std::string offers_text(const ReviewedList& list) {
 
 std::string offers_markdown(const ReviewedList& list) {
     const auto m = [](std::string_view text) { return markdown_text(text); };
-    std::string out =
-        fmt::format("# Offers for {}\n\n{} offers: {}\n\n| verdict | offer | reason | torque | price |\n| --- | --- | --- | --- | --- |\n",
-                    m(list.title), list.rows.size(), counts(list));
+    std::string out = fmt::format(
+        "# Offers for {}\n\n{} offers: {}\n\n| verdict | offer | reason | torque | changes and questions | price |\n"
+        "| --- | --- | --- | --- | --- | --- |\n",
+        m(list.title), list.rows.size(), counts(list));
     for (const auto& row : list.rows)
         if (row.review)
-            out += fmt::format("| {} | {} | {} | {} | {} |\n", word_of(row.review->verdict), m(name_of(row)), m(verdict_line(*row.review)),
-                               torque_of(*row.review), m(shown(row.row->price.value_or(""), 40)));
+            out += fmt::format(
+                "| {} | {} | {} | {} | {} | {} |\n", word_of(row.review->verdict), m(name_of(row)), m(verdict_line(*row.review)),
+                m(torque_of(*row.review)),
+                row.review->verdict == Verdict::refuse
+                    ? ""
+                    : m(fmt::format("{}",
+                                    fmt::join(row.review->verdict == Verdict::ask ? row.review->questions : row.review->changes, "; "))),
+                m(shown(row.row->price.value_or(""), 40)));
     bool first = true;
     for (const auto& row : list.rows) {
         if (row.review) continue;
@@ -379,28 +391,29 @@ std::string offers_markdown(const ReviewedList& list) {
 }
 
 std::string offers_csv(const ReviewedList& list) {
-    std::string out = "row,item,offer,verdict,rule,reason,torque (N*m),utilisation,first to go (years),price,comment\n";
+    std::string out = "row,item,offer,verdict,rule,reason,torque (N*m),utilisation,first to go (years),price,comment,changes,questions\n";
     for (const auto& row : list.rows) {
         const auto asides = fmt::format("{},{}", csv_cell(row.row->price.value_or("")), csv_cell(row.row->comment.value_or("")));
         const auto begin = fmt::format("{},{},", row.row->row, csv_cell(row.row->item.value_or("")));
         if (!row.review) {
             std::string words;
             for (const auto& problem : row.problems) words += (words.empty() ? "" : "; ") + problem.text();
-            out += begin + fmt::format("{},\"not readable\",\"\",{},,,,{}\n", csv_cell(name_of(row)), csv_cell(words), asides);
+            out += begin + fmt::format("{},\"not readable\",\"\",{},,,,{},\"\",\"\"\n", csv_cell(name_of(row)), csv_cell(words), asides);
             continue;
         }
         const auto& review = *row.review;
         const bool built = review.right && review.right->is_built();
-        out +=
-            begin + fmt::format("{},{},{},{},{},{},{},{}\n", csv_cell(review.offer.title), csv_cell(std::string(word_of(review.verdict))),
-                                csv_cell(std::string(review.governing().rule->id)), csv_cell(review.governing().words),
-                                built && review.verdict != Verdict::refuse ? print_number(in_Nm(review.right->torque), 4) : "",
-                                built ? print_number(review.right->utilisation, 4) : "",
-                                built && !review.right->exposures.empty() ? print_number(in_years(review.right->shortest_life()), 4) : "",
-                                asides);
+        out += begin +
+               fmt::format("{},{},{},{},{},{},{},{},{},{}\n", csv_cell(review.offer.title), csv_cell(std::string(word_of(review.verdict))),
+                           csv_cell(std::string(review.governing().rule->id)), csv_cell(review.governing().words),
+                           torque_of(review).empty() ? "" : print_number(in_Nm(review.right->torque), 4),
+                           built ? print_number(review.right->utilisation, 4) : "",
+                           built && !review.right->exposures.empty() ? print_number(in_years(review.right->shortest_life()), 4) : "",
+                           asides, csv_cell(fmt::format("{}", fmt::join(review.changes, "; "))),
+                           csv_cell(fmt::format("{}", fmt::join(review.questions, "; "))));
     }
     const auto aside = [&](const char* what, const std::string& words) {
-        out += fmt::format(",\"\",\"\",\"{}\",\"\",{},,,,\"\",\"\"\n", what, csv_cell(words));
+        out += fmt::format(",\"\",\"\",\"{}\",\"\",{},,,,\"\",\"\",\"\",\"\"\n", what, csv_cell(words));
     };
     for (const auto& problem : list.header) aside("column passed over", problem.text());
     for (const auto& warning : list.warnings) aside("warning", warning);

@@ -101,7 +101,7 @@ TEST_SUITE("assess/substitute") {
     }
 
     TEST_CASE("every rule is raised by an offer of the practitioner's table, or by a test here") {
-        std::set<std::string_view> raised{"old-torque-yields"};
+        std::set<std::string_view> raised{"old-torque-yields", "temperature"};
         for (const auto& offer : offers_reviewed::all)
             for (const auto& reason : reviewed(reviewer(std::string(offer.joint)), std::string(offer.offer)).reasons)
                 raised.insert(reason.rule->id);
@@ -292,6 +292,13 @@ finish = "hot-dip galvanised, molybdenum disulfide paste")");
         for (const auto& row : out.rows) order += fmt::format("{} {}\n", row.row->row, word_of(row.review->verdict));
         CHECK(order == "4 accept\n2 ask\n3 refuse\n");
         CHECK(out.rows[1].review->governing().words.find("\"Length mm\" says \"180\"") != std::string::npos);
+    }
+
+    TEST_CASE("stainless where it is colder than its standard begins") {
+        auto cold = reviewer_of(edited(sound_lap, "coldest = \"-15 degC\"", "coldest = \"-30 degC\""));
+        const auto* offer = "class = \"A4-80\"\nfinish = \"stainless, anti-seize\"\nnut-class = \"80\"\ntest-report = true";
+        CHECK(among(reviewed(cold, offer), "temperature"));
+        CHECK(!among(reviewed(reviewer(""), offer), "temperature"));
     }
 
     TEST_CASE("a locking nut is higher, and must show two pitches") {

@@ -57,7 +57,7 @@ TEST_SUITE("joint/offer") {
                  Wrong{"part = \"nut\"\nnut-class = \"88\"", "nut-class is", "8"},
                  Wrong{"part = \"washer\"\nseries = \"ISO 7098\"", "series is", "ISO 7089"},
                  Wrong{"part = \"tube\"\nstock = \"steel 28 x 5.4\"", "stock is", "steel 28 x 5"},
-                 Wrong{"part = \"tube\"\nmaterial = \"E355+N tube\"", "material is", "E355+N precision tube"},
+                 Wrong{"part = \"tube\"\nmaterial = \"E355+N precision tub\"", "material is", "E355+N precision tube"},
                  Wrong{"part = \"tube\"\nfinish = \"ISO 1461, over 3 to 6\"", "finish is", "ISO 1461, over 3 to 6 mm"},
                  Wrong{"part = \"layer\"\nmaterial = \"jointing compond\"", "material is", "jointing compound"},
                  Wrong{"length = \"4 mm\"", "length", "5 mm"},
