@@ -122,6 +122,53 @@ bool write_through(const std::filesystem::path& target, const std::string& text)
 
 }  // namespace
 
+namespace {
+
+/// Whether a place is that of a file read for the answer; then nothing is written.
+bool is_input(const std::filesystem::path& target, const Common& common) {
+    std::error_code failure;
+    auto inputs = *common.inputs;
+    inputs.push_back(common.input);
+    if (common.data)
+        for (std::filesystem::directory_iterator entry(*common.data, failure), end; !failure && entry != end; entry.increment(failure))
+            inputs.push_back(entry->path().string());
+    return std::any_of(inputs.begin(), inputs.end(),
+                       [&](const std::string& input) { return std::filesystem::equivalent(target, input, failure); });
+}
+
+}  // namespace
+
+int deliver_all(const std::vector<NamedDocument>& documents, const Common& common, int wanted) {
+    const std::filesystem::path folder(*common.output);
+    std::error_code failure;
+    std::filesystem::create_directories(folder, failure);
+    if (!std::filesystem::is_directory(folder, failure)) {
+        tell(fmt::format("\"{}\" is no folder and cannot be made one", *common.output));
+        return trouble;
+    }
+    for (const auto& document : documents) {
+        const auto target = folder / document.file;
+        if (is_input(target, common)) {
+            tell(fmt::format("\"{}\" is an input itself; nothing was written", target.string()));
+            return unusable;
+        }
+        if (std::filesystem::exists(target, failure) && !std::filesystem::is_regular_file(target, failure)) {
+            tell(fmt::format("\"{}\" is there and no file; nothing was written", target.string()));
+            return trouble;
+        }
+    }
+    std::string written;
+    for (const auto& document : documents) {
+        const auto target = folder / document.file;
+        if (!replace_file(behind_links(target), document.text)) {
+            tell(fmt::format("\"{}\" cannot be written", target.string()));
+            return trouble;
+        }
+        written += target.string() + '\n';
+    }
+    return print_all(stdout, written) || errno == EPIPE ? wanted : trouble;
+}
+
 int deliver(const std::string& text, const Common& common, int wanted) {
     if (!common.output || *common.output == "-") {
         if (print_all(stdout, text)) return wanted;
@@ -130,16 +177,10 @@ int deliver(const std::string& text, const Common& common, int wanted) {
     }
     std::error_code failure;
     const std::filesystem::path target(*common.output);
-    auto inputs = *common.inputs;
-    inputs.push_back(common.input);
-    if (common.data)
-        for (std::filesystem::directory_iterator entry(*common.data, failure), end; !failure && entry != end; entry.increment(failure))
-            inputs.push_back(entry->path().string());
-    for (const auto& input : inputs)
-        if (std::filesystem::equivalent(target, input, failure)) {
-            tell(fmt::format("\"{}\" is an input itself; nothing was written", *common.output));
-            return unusable;
-        }
+    if (is_input(target, common)) {
+        tell(fmt::format("\"{}\" is an input itself; nothing was written", *common.output));
+        return unusable;
+    }
     const auto status = std::filesystem::status(target, failure);
     const bool plain = !std::filesystem::exists(status) || std::filesystem::is_regular_file(status);
     if (!std::filesystem::is_directory(status) && (plain ? replace_file(behind_links(target), text) : write_through(target, text)))

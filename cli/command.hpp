@@ -67,6 +67,8 @@ struct SubstituteOptions : Common {
     std::vector<std::string> exposures;
 };
 
+struct ReportOptions : Common {};
+
 struct CouplesOptions : Common {
     std::optional<std::string> exposure, isolation, with;
     std::vector<std::string> explain;
@@ -88,6 +90,7 @@ int table(const TableOptions& options);
 int torque(const TorqueOptions& options);
 int isolate(const IsolateOptions& options);
 int substitute(const SubstituteOptions& options);
+int report(const ReportOptions& options);
 int couples(const CouplesOptions& options);
 
 /// The text of a file, or of standard input for "-"; a diagnostic where it cannot be read.
@@ -109,6 +112,15 @@ void tell(std::string_view message);
 
 /// Prints to standard output, or writes the whole file or none of it. Gives the status `wanted` unless writing failed.
 [[nodiscard]] int deliver(const std::string& text, const Common& common, int wanted);
+
+/// A document of a set: its file's name, and all of it.
+struct NamedDocument {
+    std::string file, text;
+};
+
+/// Writes a set of documents into the folder named by `common.output`, which is made where it is not there; each file whole, and what is
+/// written told on standard output. Gives the status `wanted` unless writing failed.
+[[nodiscard]] int deliver_all(const std::vector<NamedDocument>& documents, const Common& common, int wanted);
 
 /// Prints the diagnostics on standard error; status 2.
 [[nodiscard]] int refuse(const Diagnostics& diagnostics);

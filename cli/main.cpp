@@ -27,6 +27,7 @@ constexpr const char* examples =
     "  faywright isolate drawbar.toml --exposure \"surf coast\"\n"
     "                                                  isolation methods, ranked\n"
     "  faywright substitute drawbar.toml offer.toml    a supplier's other part: yes or no\n"
+    "  faywright report drawbar.toml -o sheets         hole drawings, DXF and SVG\n"
     "  faywright couples --exposure \"surf coast\"       which metals eat which\n"
     "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
@@ -162,6 +163,15 @@ int run(int argc, char** argv) {
     exposures(*substitute_command, substitute.exposures);
     add_common(*substitute_command, substitute, 4);
 
+    cli::ReportOptions report;
+    auto* report_command = app.add_subcommand("report", "the documents of a joint: so far the hole drawings, as DXF and SVG");
+    report_command->add_option("joint", report.input, "joint file, or - for standard input")->required();
+    report_command->add_option_function<std::string>(
+        "-o,--output", [&report](const std::string& path) { report.output = path; },
+        "folder for the documents, made where it is not there");
+    report_command->add_option_function<std::string>(
+        "--data", [&report](const std::string& path) { report.data = path; }, "folder of your own tables, laid over the built-in ones");
+
     cli::CouplesOptions couples;
     auto* couples_command = app.add_subcommand("couples", "the galvanic-couple table by exposure and isolation");
     const auto word = [&](const char* name, std::optional<std::string>& into, const char* meaning) {
@@ -224,6 +234,7 @@ int run(int argc, char** argv) {
     if (size_command->parsed()) return cli::size(size);
     if (isolate_command->parsed()) return cli::isolate(isolate);
     if (substitute_command->parsed()) return cli::substitute(substitute);
+    if (report_command->parsed()) return cli::report(report);
     if (loads_command->parsed()) return cli::loads(loads);
     if (couples_command->parsed()) return cli::couples(couples);
     if (calc_command->parsed()) return cli::calc(calc);

@@ -4,7 +4,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 source cli/packages.sh
-install_missing "${build_packages[@]}" doctest-dev librapidcheck-dev units python3-jsonschema parallel clang libclang-rt-14-dev clang-format clang-tidy git
+install_missing "${build_packages[@]}" doctest-dev librapidcheck-dev units python3-jsonschema python3-ezdxf libxml2-utils parallel clang libclang-rt-14-dev clang-format clang-tidy git
 step() { echo "== $* ($((SECONDS)) s)"; }
 
 step "format"

@@ -52,6 +52,9 @@ with tempfile.TemporaryDirectory() as name:
     status('cp "$D" own.toml && "$F" check own.toml -o own.toml', 2, "is an input itself")
     status('cp "$(dirname "$D")/offers/stainless.toml" offer.toml && "$F" substitute "$D" offer.toml -o offer.toml', 2, "is an input itself")
     status('cp "$(dirname "$D")/offers.csv" list.csv && "$F" substitute "$D" --offers list.csv -o list.csv', 2, "is an input itself")
+    status('"$F" report "$D" -o own.toml', 3, "is no folder")
+    status('mkdir -p sheets/holes-1-drawbar.svg && "$F" report "$D" -o sheets', 3, "nothing was written")
+    status('test "$(ls sheets)" = holes-1-drawbar.svg', 0)
     status('ln -s own.toml other.toml; "$F" check own.toml -o other.toml', 2, "is an input itself")
     status('cmp "$D" own.toml', 0)
     # A batch under GNU parallel: the same lines in the same order as in one run.

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include "command.hpp"
+#include "report/hole_drawings.hpp"
+
+#include <fmt/format.h>
+
+#include <memory>
+
+namespace faywright::cli {
+
+int report(const ReportOptions& options) {
+    Diagnostics diagnostics;
+    if (!options.output || *options.output == "-")
+        complain(diagnostics, "option.missing", "report writes a set of documents and wants a folder for them", "--output DIR");
+    if (diagnostics.any()) return refuse(diagnostics);
+    const auto tables = load_tables(options.data, diagnostics);
+    if (diagnostics.any()) return refuse(diagnostics);
+    std::string name;
+    const auto text = read_input(options.input, name, diagnostics);
+    if (!text) return refuse(diagnostics);
+    const auto joint = read_joint(*text, name, tables, diagnostics, files_beside(options.input, options));
+    if (!joint || diagnostics.any()) return refuse(diagnostics);
+    const auto assessment = std::make_unique<Assessment>();
+    assess(*joint, *assessment);
+    add_outlook(tables, *assessment);
+    std::vector<NamedDocument> documents;
+    for (const auto& [stem, drawing] : hole_drawings(*assessment)) {
+        documents.push_back({fmt::format("holes-{}-mm.dxf", stem), dxf_of(drawing)});
+        documents.push_back({fmt::format("holes-{}.svg", stem), svg_of(drawing, "holes-" + stem)});
+    }
+    return deliver_all(documents, options, assessment->passes ? passed : failed);
+}
+
+}  // namespace faywright::cli
