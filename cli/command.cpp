@@ -73,7 +73,7 @@ FileReader files_beside(const std::string& path, const Common& common) {
 
 std::vector<Row<Exposure>> exposures_named(const std::vector<std::string>& names, const Tables& tables, const Common& common,
                                            Diagnostics& diagnostics) {
-    const TextPosition here{std::make_shared<const std::string>("command line")};
+    TextPosition here{std::make_shared<const std::string>("command line")};
     return take_exposures(
         names, tables, files_beside("./command-line", common), [&](std::size_t) { return here; }, diagnostics);
 }

@@ -67,7 +67,9 @@ struct SubstituteOptions : Common {
     std::vector<std::string> exposures;
 };
 
-struct ReportOptions : Common {};
+struct ReportOptions : Common {
+    int joints = 1;  ///< of a trailer, for the parts list
+};
 
 struct CouplesOptions : Common {
     std::optional<std::string> exposure, isolation, with;

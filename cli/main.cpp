@@ -27,7 +27,7 @@ constexpr const char* examples =
     "  faywright isolate drawbar.toml --exposure \"surf coast\"\n"
     "                                                  isolation methods, ranked\n"
     "  faywright substitute drawbar.toml offer.toml    a supplier's other part: yes or no\n"
-    "  faywright report drawbar.toml -o sheets         hole drawings, DXF and SVG\n"
+    "  faywright report drawbar.toml -o sheets         hole drawings and parts list\n"
     "  faywright couples --exposure \"surf coast\"       which metals eat which\n"
     "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"
@@ -164,11 +164,12 @@ int run(int argc, char** argv) {
     add_common(*substitute_command, substitute, 4);
 
     cli::ReportOptions report;
-    auto* report_command = app.add_subcommand("report", "the documents of a joint: so far the hole drawings, as DXF and SVG");
+    auto* report_command = app.add_subcommand("report", "the documents of a joint: so far hole drawings and parts list");
     report_command->add_option("joint", report.input, "joint file, or - for standard input")->required();
     report_command->add_option_function<std::string>(
         "-o,--output", [&report](const std::string& path) { report.output = path; },
         "folder for the documents, made where it is not there");
+    report_command->add_option("--joints", report.joints, "equal joints that the parts list is for (1)")->check(within(1, 1000));
     report_command->add_option_function<std::string>(
         "--data", [&report](const std::string& path) { report.data = path; }, "folder of your own tables, laid over the built-in ones");
 

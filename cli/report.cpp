@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "command.hpp"
 #include "report/hole_drawings.hpp"
+#include "report/parts_list.hpp"
 
 #include <fmt/format.h>
 
@@ -28,6 +29,7 @@ int report(const ReportOptions& options) {
         documents.push_back({fmt::format("holes-{}-mm.dxf", stem), dxf_of(drawing)});
         documents.push_back({fmt::format("holes-{}.svg", stem), svg_of(drawing, "holes-" + stem)});
     }
+    documents.push_back({"parts.csv", parts_list_csv(*assessment, tables, options.joints)});
     return deliver_all(documents, options, assessment->passes ? passed : failed);
 }
 

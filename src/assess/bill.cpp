@@ -53,18 +53,33 @@ Bill bill_of(const Joint& joint, const TubeCut& tube) {
     return bill;
 }
 
+namespace {
+
+/// Price of one piece, by the most exact name that the table has.
+std::optional<double> price_of(const Tables& tables, Mass each, std::string_view what, std::string_view first, std::string_view further) {
+    for (const auto& name : {fmt::format("{} {} {}", what, first, further), fmt::format("{} {}", what, further),
+                             fmt::format("{} {}", what, first), std::string(what)})
+        if (const auto* row = tables.of<Price>().find(name); row != nullptr) return row->each + row->per_kilogram * in_kg(each);
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::vector<Piece> pieces_of(const Joint& joint, const TubeCut& tube, const Tables& tables) {
+    std::vector<Piece> out;
+    each_piece(joint, tube, [&](int count, Mass each, std::string_view what, std::string_view first, std::string_view further) {
+        out.push_back({std::string(what), count, each, price_of(tables, each, what, first, further)});
+    });
+    return out;
+}
+
 Cost cost_of(const Joint& joint, const TubeCut& tube, const Tables& tables) {
     Cost cost;
-    const auto& prices = tables.of<Price>();
     const auto pay = [&](int count, Mass each, std::string_view what, std::string_view first, std::string_view further) {
-        // The more exact name first.
-        for (const auto& name : {fmt::format("{} {} {}", what, first, further), fmt::format("{} {}", what, further),
-                                 fmt::format("{} {}", what, first), std::string(what)})
-            if (const auto* row = prices.find(name); row != nullptr) {
-                cost.sum += count * (row->each + row->per_kilogram * in_kg(each));
-                return;
-            }
-        if (cost.missing.empty()) cost.missing = fmt::format("{} {}", what, first);
+        if (const auto price = price_of(tables, each, what, first, further))
+            cost.sum += count * *price;
+        else if (cost.missing.empty())
+            cost.missing = fmt::format("{} {}", what, first);
     };
     each_piece(joint, tube, pay);
     pay(static_cast<int>(joint.positions.size()), kg(0), "bolting", joint.bolt.thread.name, {});

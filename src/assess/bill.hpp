@@ -3,7 +3,9 @@
 
 #include "assess/state.hpp"
 
+#include <optional>
 #include <string>
+#include <vector>
 
 /// What a joint is made of, for choosing among joints: mass, pieces and cost.
 namespace faywright {
@@ -21,6 +23,15 @@ struct Bill {
     int pieces = 0;
 };
 [[nodiscard]] Bill bill_of(const Joint& joint, const TubeCut& tube);
+
+/// Equal pieces of a joint, in the order bolt, nut, washers, tube, plates, layers.
+struct Piece {
+    std::string what;  ///< "bolt", "nut", "washer", "tube", "plate", "layer"
+    int count = 0;
+    Mass each = kg(0);            ///< nothing for what runs on, and for layers
+    std::optional<double> price;  ///< of one, by the table `prices`
+};
+[[nodiscard]] std::vector<Piece> pieces_of(const Joint& joint, const TubeCut& tube, const Tables& tables);
 
 /// Cost in the shop's money, by the table `prices`; the work of a bolt with its holes is the row "bolting".
 struct Cost {

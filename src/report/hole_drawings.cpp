@@ -44,6 +44,7 @@ Edges edges_of(Length outline_least, Length outline_greatest, Length holes_least
 /// Each place once, in order.
 std::vector<Length> places(const std::vector<Position>& positions, Length Position::*axis) {
     std::vector<Length> out;
+    out.reserve(positions.size());
     for (const auto& p : positions) out.push_back(p.*axis);
     std::sort(out.begin(), out.end());
     out.erase(std::unique(out.begin(), out.end(), [](Length a, Length b) { return abs(a - b) < um(1); }), out.end());
