@@ -177,7 +177,8 @@ struct Understanding {
     void bolt_class() {
         settle(Topic::bolt_class, &OfferFile::bolt_class, "class");
         auto& said = out.said.bolt_class;
-        if (!said) return;
+        // A nut's class is read with the nuts.
+        if (!said || out.part == OfferedPart::nut) return;
         const auto& rows = tables.of<BoltClass>().rows;
         const auto known = [&](const std::string& name) {
             return std::any_of(rows.begin(), rows.end(), [&](const auto& row) { return row.bolt_class == name; });

@@ -84,6 +84,35 @@ struct Heading {
     bool may_matter = false;  ///< passed over, and like a known column
 };
 
+/// Headings of the trade for the same columns.
+struct OtherHeading {
+    std::string_view heading, meant;
+};
+constexpr OtherHeading other_headings[] = {
+    {"id", "item"},
+    {"no", "item"},
+    {"part-no", "item"},
+    {"pos", "item"},
+    {"description", "designation"},
+    {"bezeichnung", "designation"},
+    {"laenge", "length"},
+    {"länge", "length"},
+    {"grade", "class"},
+    {"property-class", "class"},
+    {"festigkeitsklasse", "class"},
+    {"coating", "finish"},
+    {"oberflaeche", "finish"},
+    {"oberfläche", "finish"},
+    {"thread", "size"},
+    {"gewinde", "size"},
+    {"mark", "marking"},
+    {"certificate", "test-report"},
+    {"unit-price", "price"},
+    {"preis", "price"},
+    {"remarks", "comment"},
+    {"bemerkung", "comment"},
+};
+
 /// "Length (mm)" or "length [mm]": the key and the unit.
 std::pair<std::string, std::string> key_and_unit(const std::string& name) {
     std::string words = name, unit;
@@ -94,7 +123,9 @@ std::pair<std::string, std::string> key_and_unit(const std::string& name) {
     }
     while (!words.empty() && (words.back() == '?' || words.back() == ':' || words.back() == ' ')) words.pop_back();
     auto key = kebab(words);
-    return {key == "id" ? "item" : key, unit};
+    for (const auto& [heading, meant] : other_headings)
+        if (key == heading) key = meant;
+    return {key, unit};
 }
 
 const Column* find(const std::vector<Column>& known, const std::string& key) {

@@ -61,9 +61,9 @@ inline constexpr std::size_t most_offers = 5000;
 inline constexpr std::size_t most_columns = 200;
 
 /// Reads a list separated by semicolons, tabs or commas, as a line "sep=;" or else the header tells. Names of columns are the keys of
-/// `OfferRow`, whatever their case, with spaces or underscores for hyphens, and with a unit for bare numbers: "length (mm)". Yes or no
-/// is yes, true, 1, x or no, false, 0; an empty cell or a dash says nothing; a decimal comma is read where commas do not separate.
-/// Only what is no list at all is an error: then the list is empty.
+/// `OfferRow`, or some words of the trade for them ("description", "Bezeichnung"), whatever their case, with spaces or underscores for
+/// hyphens, and with a unit for bare numbers: "length (mm)". Yes or no is yes, true, 1, x or no, false, 0; an empty cell or a dash says
+/// nothing; a decimal comma is read where commas do not separate. Only what is no list at all is an error: then the list is empty.
 [[nodiscard]] OfferList read_offers(const std::string& text, const std::string& file, Diagnostics& diagnostics);
 
 }  // namespace faywright

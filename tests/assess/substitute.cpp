@@ -301,6 +301,23 @@ finish = "hot-dip galvanised, molybdenum disulfide paste")");
         CHECK(!among(reviewed(reviewer(""), offer), "temperature"));
     }
 
+    TEST_CASE("headings of the trade, and a class in a nut's row") {
+        Diagnostics diagnostics;
+        const auto list = read_offers(
+            "Pos;Bezeichnung;Länge (mm);Festigkeitsklasse;Oberfläche;Part;Nut thread;Preis\n"
+            "1;M16 x 200 8.8;200;8.8;hot-dip galvanised, waxed;bolt;;4,85\n"
+            "2;M16;;8;hot-dip galvanised, waxed;nut;oversize;0,95\n"
+            "3;M16;;88;hot-dip galvanised, waxed;nut;oversize;0,95\n",
+            "offers.csv", diagnostics);
+        REQUIRE(!diagnostics.any());
+        CHECK(list.header.empty());
+        const auto out = review_list(list, reviewer(""), built_in());
+        CHECK(out.rows[0].review->verdict == Verdict::accept);
+        CHECK(out.rows[1].review->verdict == Verdict::accept);
+        REQUIRE(out.rows[2].problems.size() == 1);
+        CHECK(out.rows[2].problems[0].column == 4);
+    }
+
     TEST_CASE("a locking nut is higher, and must show two pitches") {
         auto by = reviewer_of(edited(sound_lap, "size = \"M16\"", "size = \"M16\"\nlength = \"195 mm\""));
         const auto* nut =
