@@ -71,6 +71,12 @@ FileReader files_beside(const std::string& path, const Common& common) {
         };
 }
 
+std::optional<Joint> joint_named(const Common& common, const Tables& tables, Diagnostics& diagnostics) {
+    std::string name;
+    const auto text = read_input(common.input, name, diagnostics);
+    return text ? read_joint(*text, name, tables, diagnostics, files_beside(common.input, common)) : std::nullopt;
+}
+
 std::vector<Row<Exposure>> exposures_named(const std::vector<std::string>& names, const Tables& tables, const Common& common,
                                            Diagnostics& diagnostics) {
     TextPosition here{std::make_shared<const std::string>("command line")};

@@ -102,6 +102,9 @@ int couples(const CouplesOptions& options);
 /// What they read is remembered in `common.inputs`.
 [[nodiscard]] FileReader files_beside(const std::string& path, const Common& common);
 
+/// The joint of the file that the options name, with the files it names in turn. Mistakes go to the diagnostics; nothing after one.
+[[nodiscard]] std::optional<Joint> joint_named(const Common& common, const Tables& tables, Diagnostics& diagnostics);
+
 /// Exposures that the command line names: rows of the table, or site files by their paths. Mistakes go to the diagnostics.
 [[nodiscard]] std::vector<Row<Exposure>> exposures_named(const std::vector<std::string>& names, const Tables& tables, const Common& common,
                                                          Diagnostics& diagnostics);

@@ -16,11 +16,8 @@ int report(const ReportOptions& options) {
     if (diagnostics.any()) return refuse(diagnostics);
     const auto tables = load_tables(options.data, diagnostics);
     if (diagnostics.any()) return refuse(diagnostics);
-    std::string name;
-    const auto text = read_input(options.input, name, diagnostics);
-    if (!text) return refuse(diagnostics);
-    const auto joint = read_joint(*text, name, tables, diagnostics, files_beside(options.input, options));
-    if (!joint || diagnostics.any()) return refuse(diagnostics);
+    const auto joint = joint_named(options, tables, diagnostics);
+    if (!joint) return refuse(diagnostics);
     const auto assessment = std::make_unique<Assessment>();
     assess(*joint, *assessment);
     add_outlook(tables, *assessment);

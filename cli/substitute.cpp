@@ -56,7 +56,7 @@ int substitute(const SubstituteOptions& options) {
     auto offer = offer_root ? read_offer(*offer_root, tables, diagnostics) : std::nullopt;
     if (!reviewer || !offer || diagnostics.any()) return refuse(diagnostics);
     const auto review = reviewer->review(std::move(*offer));
-    const int status = review.verdict == Verdict::accept || review.verdict == Verdict::accept_with_changes ? passed : failed;
+    const int status = review.is_accepted() ? passed : failed;
     switch (options.format) {
         case Format::json: return deliver(substitution_json(review, reviewer->joint(), reviewer->warnings()), options, status);
         case Format::markdown: return deliver(substitution_markdown(review, reviewer->joint(), reviewer->warnings()), options, status);

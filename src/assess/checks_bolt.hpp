@@ -202,7 +202,7 @@ struct BoltFatigueCheck {
         const auto& l = s.load_case(w.load_case);
         if (!l.cycles) return Outcome::none("no load case gives a number of cycles");
         const auto& bolt = s.joint->bolt;
-        const auto method = bolt.property_class.family == "carbon steel"
+        const auto method = bolt.property_class.is_carbon()
                                 ? (bolt.rolled_after_heat_treatment ? FatigueMethod::rolled_after : FatigueMethod::rolled_before)
                                 : FatigueMethod::en_1993_1_9;
         // A load that reverses swings the bolt by its share up and down; one that returns to nothing by half of it.

@@ -174,7 +174,7 @@ std::vector<std::pair<std::string, void (*)(JointFile&)>> changes_of(const Joint
     if (joint.section && !s.cavity_waxed) out.emplace_back("cavity waxed", [](JointFile& f) { f.corrosion.cavity = Cavity::waxed; });
     if (s.earth_bridges)
         out.emplace_back("lamps with a return wire of their own", [](JointFile& f) { f.corrosion.chassis_earth = Earth::one_side; });
-    if (joint.bolt.property_class.family == "carbon steel")
+    if (joint.bolt.property_class.is_carbon())
         out.emplace_back("bolts A4-80, anti-seize, at their own torque", [](JointFile& f) {
             f.bolt.bolt_class = "A4-80";
             f.bolt.finish = "stainless, anti-seize";

@@ -136,8 +136,8 @@ struct Composer {
     }
     [[nodiscard]] Body bolts() const {
         const auto& bolt = joint.bolt;
-        Body body{.name = "bolts", .metal = &metal("carbon steel"), .zinc = bolt.zinc_thickness.value_or(bolt.finish.coating_thickness)};
-        if (bolt.property_class.family != "carbon steel") {
+        Body body{.name = "bolts", .metal = &metal("carbon steel"), .zinc = bolt.zinc()};
+        if (!bolt.property_class.is_carbon()) {
             body.metal = &metal(bolt.property_class.bolt_class.starts_with("A2") ? "stainless A2" : "stainless A4");
             body.zinc = mm(0);
         }
@@ -466,7 +466,7 @@ struct Composer {
             if (m.passes && m.life_low < joint.life) short_lived += (short_lived.empty() ? "" : ", ") + m.name;
         if (!short_lived.empty())
             lines.push_back(fmt::format("the estimate outlives the promise, but the low end of its band does not: {}", short_lived));
-        if (joint.bolt.property_class.family != "carbon steel" && category >= Corrosivity::c4)
+        if (!joint.bolt.property_class.is_carbon() && category >= Corrosivity::c4)
             lines.emplace_back(joint.bolt.property_class.bolt_class.starts_with("A2")
                                    ? "A2 stains and pits in crevices near salt: A4 is the least there"
                                    : "A4 still stains by the surf and pits in crevices; rinse it");

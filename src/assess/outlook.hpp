@@ -95,6 +95,12 @@ struct ExposureOutlook {
     std::vector<std::string> cautions;
 
     [[nodiscard]] const MemberOutlook& first_to_go() const { return members[first]; }
+    /// The member of this name, or nullptr.
+    [[nodiscard]] const MemberOutlook* find(std::string_view name) const {
+        for (const auto& member : members)
+            if (member.name == name) return &member;
+        return nullptr;
+    }
 };
 
 struct CorrosionOutlook {

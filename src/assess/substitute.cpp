@@ -18,6 +18,12 @@ const Trial::Check* Trial::find(std::string_view id) const {
     return worst;
 }
 
+const Trial::Check* Trial::find_same(const Check& other) const {
+    for (const auto& check : checks)
+        if (check.id == other.id && check.part == other.part) return &check;
+    return nullptr;
+}
+
 Duration Trial::shortest_life() const {
     auto least = years(1000);
     for (const auto& exposure : exposures) least = min(least, exposure.first_to_go().life);

@@ -76,7 +76,10 @@ struct Trial {
     std::vector<ExposureOutlook> exposures;
 
     [[nodiscard]] bool is_built() const { return joint.has_value(); }
+    /// The worst of a check's results; nullptr where it does not apply.
     [[nodiscard]] const Check* find(std::string_view id) const;
+    /// The result of the same check about the same part.
+    [[nodiscard]] const Check* find_same(const Check& other) const;
     [[nodiscard]] Duration shortest_life() const;
     /// The least life of what is aluminium, and cannot be renewed.
     [[nodiscard]] Duration shortest_wall_life() const;
@@ -97,6 +100,7 @@ struct Substitution {
     std::string suggestion;              ///< what would do in its place; empty where nothing is known
 
     [[nodiscard]] const Reason& governing() const { return reasons.front(); }
+    [[nodiscard]] bool is_accepted() const { return verdict == Verdict::accept || verdict == Verdict::accept_with_changes; }
 };
 
 struct SubstitutionTask {
@@ -138,13 +142,13 @@ private:
 
 /// What is known of a bolt and its nut, to be held against another.
 struct BoltFacts {
-    std::string thread, standard_head, bolt_class, steel, finish, coating, nut, marking;
+    std::string thread, standard_head, bolt_class, steel, finish, coating, nut;
     std::optional<Length> diameter, pitch, length, thread_length, zinc;
     std::optional<Area> stress_area;
     std::optional<Stress> ultimate_strength, proof_strength, proof_stress;
     std::optional<double> hardness_most, friction_low, friction_high, fatigue_factor;
     std::optional<Force> nut_proof_load;
-    std::optional<bool> certificate, used;
+    std::optional<bool> used;
 };
 
 [[nodiscard]] BoltFacts facts_of(const Bolt& bolt);

@@ -33,9 +33,7 @@ bool better(const ReviewedRow& a, const ReviewedRow& b) {
 }  // namespace
 
 bool ReviewedList::has_usable() const {
-    return std::any_of(rows.begin(), rows.end(), [](const ReviewedRow& r) {
-        return r.review && (r.review->verdict == Verdict::accept || r.review->verdict == Verdict::accept_with_changes);
-    });
+    return std::any_of(rows.begin(), rows.end(), [](const ReviewedRow& r) { return r.review && r.review->is_accepted(); });
 }
 
 ReviewedList review_list(const OfferList& list, Reviewer& reviewer, const Tables& tables) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "assess/substitution_review.hpp"
+#include "assess/tightening_plan.hpp"
 
+#include "quantity/characters.hpp"
 #include "quantity/text.hpp"
 
 #include <fmt/format.h>
@@ -12,23 +14,9 @@ namespace faywright {
 
 namespace {
 
-/// The row of a class for a diameter.
-const Row<BoltClass>* class_row(const Tables& tables, const std::string& name, Length diameter) {
-    for (const auto& row : tables.of<BoltClass>().rows)
-        if (row.bolt_class == name && (!row.above_diameter || diameter > *row.above_diameter) &&
-            (!row.up_to_diameter || diameter <= *row.up_to_diameter))
-            return &row;
-    return nullptr;
-}
-
-std::string lower(std::string text) {
-    std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    return text;
-}
-
 /// Whether a paste is told to hold what is noble beside aluminium, and not told to be free of it.
 bool holds_copper_or_graphite(const std::string& text) {
-    const auto words = lower(text);
+    const auto words = lowered(text);
     for (const auto* noble : {"copper", "kupfer", "bronze", "brass", "graphite", "graphit"})
         if (const auto at = words.find(noble); at != std::string::npos) {
             const auto after = words.substr(at + std::string_view(noble).size(), 5);
@@ -45,6 +33,12 @@ bool holds_copper_or_graphite(const std::string& text) {
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 }  // namespace
+
+const Row<BoltClass>* class_row(const Tables& tables, const std::string& name, Length diameter) {
+    for (const auto& row : tables.of<BoltClass>().rows)
+        if (row.bolt_class == name && row.holds_for(diameter)) return &row;
+    return nullptr;
+}
 
 void Review::common_identity() {
     const auto& size = base.bolt.thread.name;
@@ -72,7 +66,7 @@ void Review::common_identity() {
 void Review::mark(const std::string& part_class) {
     if (!said().marking) return;
     const auto& written = *said().marking;
-    const auto words = lower(written);
+    const auto words = lowered(written);
     const auto has_word = [&](std::string_view word) {
         for (auto at = words.find(word); at != std::string::npos; at = words.find(word, at + 1)) {
             const auto end = at + word.size();
@@ -100,7 +94,7 @@ void Review::mark(const std::string& part_class) {
         while (!numbers.back().empty() && numbers.back().back() == '.') numbers.back().pop_back();
         at = end;
     }
-    auto wanted = lower(part_class);
+    auto wanted = lowered(part_class);
     if (const auto group = wanted.find('-'); group != std::string::npos && wanted.front() == 'a') {
         // "A4-80" holds the numbers 4 and 80.
         const bool whole = words.find(wanted) != std::string::npos && numbers.size() == 2;
@@ -199,7 +193,7 @@ void Review::bolt_steel() {
             dipped && name == "10.9"
                 ? "the class underlined: tempered from 340 degC by the older edition, it loses its strength in a bath of 455 degC"
                 : "the class underlined: which steel is it, and how was it tempered?");
-    if (row != nullptr && row->family == "carbon steel" && !row->preloadable && base.bolt.property_class.preloadable && *hardness <= 390.0)
+    if (row != nullptr && row->is_carbon() && !row->preloadable && base.bolt.property_class.preloadable && *hardness <= 390.0)
         say(rules::find("no-preload-class"),
             row->ultimate_strength < base.bolt.property_class.ultimate_strength ? Weight::refuse : Weight::ask,
             row->ultimate_strength < base.bolt.property_class.ultimate_strength
@@ -207,8 +201,7 @@ void Review::bolt_steel() {
                               base.bolt.property_class.bolt_class)
                 : fmt::format("class {} is outside the codes' preloaded bolts (8.8 and 10.9): will the certifying engineer take it?",
                               name));
-    const bool stainless_not_preloaded =
-        row != nullptr && row->family != "carbon steel" && base.bolt.property_class.family == "carbon steel";
+    const bool stainless_not_preloaded = row != nullptr && !row->is_carbon() && base.bolt.property_class.is_carbon();
     if (stainless_not_preloaded)
         say(proven ? rules::find("certificate-shows") : rules::find("no-preload-class"), proven ? Weight::change : Weight::ask,
             proven ? fmt::format("{} preloaded: use it only if a tightening test of these bolts, nuts and paste (ISO 16047) shows the "
@@ -325,7 +318,7 @@ JointFile Review::with_bolt(JointFile file, const Row<Finish>& finish) const {
 
 void Review::bolt_trials() {
     if (offer().is_stainless()) judge_stainless_group(said().bolt_class->substr(0, 2));
-    if (offer().is_stainless() && base.coldest < degC(-20) && base.bolt.property_class.family == "carbon steel")
+    if (offer().is_stainless() && base.coldest < degC(-20) && base.bolt.property_class.is_carbon())
         say(rules::find("temperature"), Weight::ask,
             fmt::format("stainless at {}, where its standard begins at -20 degC: will the certifying engineer take it?",
                         told(base.coldest)));
@@ -333,7 +326,7 @@ void Review::bolt_trials() {
     const auto& row = *class_row(tables, *said().bolt_class, base.bolt.thread.diameter);
     const auto& delivered = *as_delivered();
     const bool dipped = delivered.nut_oversize > mm(0);
-    const bool family_differs = (row.family == "carbon steel") != (base.bolt.property_class.family == "carbon steel");
+    const bool family_differs = row.is_carbon() != base.bolt.property_class.is_carbon();
 
     // Nobody notices: nuts of the sheet, unless others come with the bolts, and the torque of the sheet.
     const bool thin = said().nut_class && is_thin_nut(*said().nut_class);
@@ -344,7 +337,7 @@ void Review::bolt_trials() {
         say(rules::find("nut-soft"), Weight::change,
             fmt::format("nuts lower than ISO 4032 bear less, their class stands between bars: {}, as on the sheet", nut_words(base.bolt)));
     const auto nuts_with_them = thin || offer().lower_nut ? std::nullopt : said().nut_class;
-    const bool nut_of_other_metal = nuts_with_them && is_stainless_nut(*nuts_with_them) == (row.family == "carbon steel");
+    const bool nut_of_other_metal = nuts_with_them && is_stainless_nut(*nuts_with_them) == row.is_carbon();
     if (nut_of_other_metal)
         say(rules::find("mixed-finish"), Weight::change,
             fmt::format("nuts of class {} on {} are another metal: nuts of class {} of the same kind of steel", *nuts_with_them,
@@ -367,15 +360,15 @@ void Review::bolt_trials() {
         trial.refused = why;
         out.unnoticed = std::move(trial);
     };
+    const bool offered_too_tight = dipped && said().nut_thread == NutThread::standard && !offer().undersize_thread;
     if (offer().other_lubricant) cannot(fmt::format("what {} does to the friction is not known", *offer().other_lubricant));
-    if (dipped && said().nut_thread == NutThread::standard && !offer().undersize_thread)
-        cannot("nuts tapped to standard do not go on a galvanised thread");
+    if (offered_too_tight) cannot("nuts tapped to standard do not go on a galvanised thread");
     if (dipped && base.bolt.nut_oversize == mm(0) && !offer().undersize_thread) {
         cannot("the sheet's nuts, tapped to standard, do not go on a galvanised thread");
         say(rules::find("nut-tight"), Weight::change,
             "the sheet's nuts are tapped to standard: nuts tapped oversize (mark Z or X) go with galvanised bolts");
     }
-    if (dipped && said().nut_thread == NutThread::standard && !offer().undersize_thread)
+    if (offered_too_tight)
         say(rules::find("nut-tight"), Weight::change,
             "the nuts offered with them are tapped to standard: order nuts tapped oversize (mark Z or X)");
 
@@ -431,9 +424,7 @@ Trial Review::tried_right(JointFile file) const {
     if (file.tightening.torque || !out.is_built() || out.assembled_greatest <= specified().assembled_greatest) return out;
     const auto share = static_cast<double>(specified().assembled_greatest / out.assembled_greatest);
     if (torque_counts()) {
-        const auto torque = out.torque * share;
-        const Moment mark = torque < Nm(10) ? Nm(0.1) : torque < Nm(100) ? Nm(1) : Nm(5);
-        file.tightening.torque = std::floor(torque / mark * rounding) * mark;
+        file.tightening.torque = on_the_wrench(out.torque * share * rounding);
     } else {
         file.tightening.proof_utilisation = std::floor(100.0 * file.tightening.proof_utilisation * share) / 100.0;
     }
@@ -454,12 +445,10 @@ void Review::suggest(const BoltClass& offered, const Row<Finish>& finish) {
     if (!specified().holds || !out.right || !out.right->is_built() || out.right->holds) return;
     const Row<BoltClass>* weakest = nullptr;
     for (const auto& row : tables.of<BoltClass>().rows) {
-        const bool fits = (!row.above_diameter || base.bolt.thread.diameter > *row.above_diameter) &&
-                          (!row.up_to_diameter || base.bolt.thread.diameter <= *row.up_to_diameter);
-        const bool carbon = offered.family == "carbon steel";
+        const bool carbon = offered.is_carbon();
         const bool same_steel = row.family == offered.family && (carbon || row.bolt_class.substr(0, 2) == offered.bolt_class.substr(0, 2));
-        if (!fits || !same_steel || row.proof_strength <= offered.proof_strength) continue;
-        if (row.family == "carbon steel" && !row.preloadable) continue;
+        if (!row.holds_for(base.bolt.thread.diameter) || !same_steel || row.proof_strength <= offered.proof_strength) continue;
+        if (row.is_carbon() && !row.preloadable) continue;
         if (weakest != nullptr && row.proof_strength >= weakest->proof_strength) continue;
         auto file = with_bolt(sheet_without_torque(), finish);
         file.bolt.bolt_class = row.bolt_class;

@@ -81,7 +81,7 @@ BoltFacts facts_of(const Bolt& bolt) {
     out.hardness_most = c.hardness_most_hv;
     out.finish = bolt.finish.name;
     out.coating = bolt.finish.kind;
-    out.zinc = bolt.finish.kind == "stainless" ? std::nullopt : std::optional(bolt.zinc_thickness.value_or(bolt.finish.coating_thickness));
+    out.zinc = bolt.finish.kind == "stainless" ? std::nullopt : std::optional(bolt.zinc());
     out.friction_low = bolt.finish.thread_friction_low;
     out.friction_high = bolt.finish.thread_friction_high;
     out.fatigue_factor = bolt.finish.fatigue_factor;
@@ -189,16 +189,13 @@ BoltFacts facts_of_offer(const Offer& offer, const Bolt& base, const Tables& tab
     }
     out.length = said.length ? said.length : inch ? std::nullopt : std::optional(base.length);
     out.bolt_class = said.bolt_class.value_or("");
-    const auto diameter = out.diameter.value_or(base.thread.diameter);
-    for (const auto& row : tables.of<BoltClass>().rows)
-        if (said.bolt_class == row.bolt_class && (!row.above_diameter || diameter > *row.above_diameter) &&
-            (!row.up_to_diameter || diameter <= *row.up_to_diameter)) {
-            out.steel = row.family;
-            out.ultimate_strength = row.ultimate_strength;
-            out.proof_strength = row.proof_strength;
-            out.proof_stress = row.proof_stress;
-            out.hardness_most = row.hardness_most_hv;
-        }
+    if (const auto* row = class_row(tables, out.bolt_class, out.diameter.value_or(base.thread.diameter)); row != nullptr) {
+        out.steel = row->family;
+        out.ultimate_strength = row->ultimate_strength;
+        out.proof_strength = row->proof_strength;
+        out.proof_stress = row->proof_stress;
+        out.hardness_most = row->hardness_most_hv;
+    }
     if (offer.grade != nullptr) {
         out.steel = "carbon steel";
         out.ultimate_strength = offer.grade->ultimate_strength;

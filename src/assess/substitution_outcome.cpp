@@ -71,14 +71,11 @@ JointFile Review::sheet_without_torque() const {
 /// What fails with the part, built right, and does not fail as specified.
 void Review::judge_checks() {
     const auto& right = *out.right;
-    const auto& were = specified();
     for (const auto& check : right.checks) {
         if (check.passes) continue;
-        const auto before =
-            std::find_if(were.checks.begin(), were.checks.end(), [&](const auto& c) { return c.id == check.id && c.part == check.part; });
-        if (before != were.checks.end() && !before->passes) continue;
-        const auto as_before =
-            before == were.checks.end() ? std::string() : fmt::format(", {} as specified", print_number(before->utilisation, 3));
+        const auto* before = specified().find_same(check);
+        if (before != nullptr && !before->passes) continue;
+        const auto as_before = before == nullptr ? std::string() : fmt::format(", {} as specified", print_number(before->utilisation, 3));
         say(rule_of(check, *right.joint, base), Weight::refuse,
             fmt::format("{} at {}{}{}", check_words(check), utilisation_text(check.utilisation),
                         torque_counts() && offer().part == OfferedPart::bolt ? " with " + told(right.torque) : "", as_before));
@@ -92,17 +89,15 @@ void Review::judge_life() {
         const auto& now = right.exposures[i];
         const auto& before = specified().exposures[i];
         const auto& first = now.first_to_go();
-        const auto own_before =
-            std::find_if(before.members.begin(), before.members.end(), [&](const auto& m) { return m.name == first.name; });
-        const auto words = fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", first.stake, first.name,
-                                       in_years_text(first.life), shown(now.exposure->name),
-                                       in_years_text(own_before != before.members.end() ? own_before->life : before.first_to_go().life));
+        const auto* own_before = before.find(first.name);
+        const auto words =
+            fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", first.stake, first.name, in_years_text(first.life),
+                        shown(now.exposure->name), in_years_text(own_before != nullptr ? own_before->life : before.first_to_go().life));
         const bool sooner = first.life < notably_sooner * before.first_to_go().life;
         // What kept the promise as specified, and does not now, though something else goes sooner still.
         for (const auto& member : now.members) {
-            const auto same =
-                std::find_if(before.members.begin(), before.members.end(), [&](const auto& m) { return m.name == member.name; });
-            if (!member.passes && &member != &first && same != before.members.end() && same->passes)
+            const auto* same = before.find(member.name);
+            if (!member.passes && &member != &first && same != nullptr && same->passes)
                 say(rules::find("too-soon"), Weight::refuse,
                     fmt::format("{} of {} is used up after {} in \"{}\", {} as specified", member.stake, member.name,
                                 in_years_text(member.life), shown(now.exposure->name), in_years_text(same->life)));
@@ -113,8 +108,7 @@ void Review::judge_life() {
         else if (sooner && first.life < years(200))
             say(rules::find("worse-life"), Weight::note, words + "; the promise is kept");
     }
-    const bool new_stainless =
-        right.joint->bolt.property_class.family != "carbon steel" && base.bolt.property_class.family == "carbon steel";
+    const bool new_stainless = !right.joint->bolt.property_class.is_carbon() && base.bolt.property_class.is_carbon();
     if (!new_stainless || right.exposures.empty()) return;
     // The wall round the bolts is what a stainless bolt drives; it cannot be renewed.
     const auto at_the_bolts = [](const ExposureOutlook& exposure) {
@@ -149,9 +143,7 @@ void Review::judge_life() {
 
 /// Where the joint file names no exposure, a thinner coat is a question.
 void Review::judge_coat_without_exposure() {
-    const auto zinc = [](const Bolt& bolt) {
-        return bolt.finish.kind == "stainless" ? mm(1) : bolt.zinc_thickness.value_or(bolt.finish.coating_thickness);
-    };
+    const auto zinc = [](const Bolt& bolt) { return bolt.finish.kind == "stainless" ? mm(1) : bolt.zinc(); };
     const auto &now = out.right->joint->bolt, &before = base.bolt;
     if (now.finish.kind == "stainless" && before.finish.kind != "stainless")
         say(rules::find("stainless-beside-aluminium"), Weight::ask,
@@ -210,11 +202,8 @@ void Review::judge_reserve() {
     constexpr double notably = 0.05, near = 0.8;
     std::string words;
     for (const auto& check : out.right->checks) {
-        const auto before = std::find_if(specified().checks.begin(), specified().checks.end(),
-                                         [&](const auto& c) { return c.id == check.id && c.part == check.part; });
-        if (!check.passes || before == specified().checks.end() || check.utilisation < near ||
-            check.utilisation < before->utilisation + notably)
-            continue;
+        const auto* before = specified().find_same(check);
+        if (!check.passes || before == nullptr || check.utilisation < near || check.utilisation < before->utilisation + notably) continue;
         words += fmt::format("{}{} at {}, {} as specified", words.empty() ? "" : "; ", check_words(check),
                              utilisation_text(check.utilisation), utilisation_text(before->utilisation));
     }
@@ -308,8 +297,7 @@ void Review::settle() {
                   : !out.changes.empty() ? Verdict::accept_with_changes
                                          : Verdict::accept;
     // An acceptance is governed by what differs, not by what is left to be confirmed.
-    const bool yes = out.verdict == Verdict::accept || out.verdict == Verdict::accept_with_changes;
-    if (out.reasons.empty() || (yes && !has(Weight::change) && out.reasons.front().rule >= rules::find("not-stated")))
+    if (out.reasons.empty() || (out.is_accepted() && !has(Weight::change) && out.reasons.front().rule >= rules::find("not-stated")))
         out.reasons.insert(out.reasons.begin(), Reason{rules::find("same"), Weight::note, ""});
     for (const auto& reason : out.reasons)
         if (reason.weight == Weight::ask) out.questions.push_back(reason.words);

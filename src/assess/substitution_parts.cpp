@@ -35,18 +35,18 @@ void Review::coat_of(const char* parts) {
     file.bolt.zinc_thickness.reset();
     file.bolt.nut_thread.reset();
     const auto worn = reviewer.tried(file, "");
-    const auto own = base.bolt.zinc_thickness.value_or(base.bolt.finish.coating_thickness);
+    const auto own = base.bolt.zinc();
     if (worn.exposures.empty() && row->coating_thickness < own)
         say(rules::find("worse-life"), Weight::ask,
             fmt::format("zinc of {} in place of {}, and the joint file names no exposure: where does it live?",
                         print(Value(row->coating_thickness), 3), print(Value(own), 3)));
     for (std::size_t i = 0; i < worn.exposures.size(); ++i) {
         const auto &now = worn.exposures[i], &before = specified().exposures[i];
-        for (const auto& member : now.members)
-            if (member.name == "bolts" && !member.passes && (before.passes || member.life < before.first_to_go().life))
-                say(rules::find("too-soon"), Weight::refuse,
-                    fmt::format("{} of {} is used up after {} in \"{}\"; promised are {}", member.stake, parts, in_years_text(member.life),
-                                shown(now.exposure->name), told(base.life)));
+        if (const auto* bolts = now.find("bolts");
+            bolts != nullptr && !bolts->passes && (before.passes || bolts->life < before.first_to_go().life))
+            say(rules::find("too-soon"), Weight::refuse,
+                fmt::format("{} of {} is used up after {} in \"{}\"; promised are {}", bolts->stake, parts, in_years_text(bolts->life),
+                            shown(now.exposure->name), told(base.life)));
     }
 }
 
@@ -185,7 +185,7 @@ void Review::washer() {
     if (said().material && *said().material != "steel" && !stainless)
         say(rules::find("finish-unknown"), Weight::ask,
             fmt::format("a washer of {}: only steel washers are reckoned here; can they be had?", shown(*said().material)));
-    if (stainless && base.bolt.property_class.family == "carbon steel")
+    if (stainless && base.bolt.property_class.is_carbon())
         say(rules::find("stainless-beside-aluminium"), Weight::ask,
             "a stainless washer lies bare on the aluminium or the zinc: its couple is not reckoned here; can it be had galvanised?");
     else if (offer().coating.empty())

@@ -77,6 +77,9 @@ private:
     void list_papers();
 };
 
+/// The row of a class for a diameter, or nullptr.
+[[nodiscard]] const Row<BoltClass>* class_row(const Tables& tables, const std::string& name, Length diameter);
+
 /// Nuts too low to bear a bolt's full load: ISO 898-2, memory.
 [[nodiscard]] inline bool is_thin_nut(std::string_view nut_class) { return nut_class == "04" || nut_class == "05"; }
 

@@ -31,6 +31,12 @@ struct TighteningPlan {
     PreloadFromTorque::Answer preload{};
 };
 
+/// Rounded down to the marks of a torque wrench: 0.1 N*m below 10 N*m, 1 N*m below 100 N*m, 5 N*m above.
+[[nodiscard]] inline Moment on_the_wrench(Moment torque) {
+    const Moment mark = torque < Nm(10) ? Nm(0.1) : torque < Nm(100) ? Nm(1) : Nm(5);
+    return torque < mark ? torque : std::floor(torque / mark) * mark;
+}
+
 /// Torque and preload band. The torque is chosen so that the stiffest pull of the tool on the slipperiest bolt stays at the
 /// proof utilisation, and rounded down to what a wrench can be set to.
 template <class Steps = NoSteps>
@@ -61,9 +67,7 @@ template <class Steps = NoSteps>
                                                     steps)
                               .torque /
                           (1.0 + task.tool_scatter);
-        const Moment mark = most < Nm(10) ? Nm(0.1) : most < Nm(100) ? Nm(1) : Nm(5);
-        FAYWRIGHT_STATED(M_A, "that torque over (1 + tool scatter), rounded down to the wrench's marks",
-                         most < mark ? most : std::floor(most / mark) * mark);
+        FAYWRIGHT_STATED(M_A, "that torque over (1 + tool scatter), rounded down to the wrench's marks", on_the_wrench(most));
         plan.torque = M_A;
     }
     const auto from_torque = [&]<class Into>(Into&& into) {

@@ -44,9 +44,7 @@ std::optional<TorqueAnswer> torque_table(const TorqueQuestion& question, const T
     for (const auto* thread : threads) {
         const Row<BoltClass>* property_class = nullptr;
         for (const auto& row : tables.of<BoltClass>().rows)
-            if (row.bolt_class == question.bolt_class && (!row.above_diameter || thread->diameter > *row.above_diameter) &&
-                (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter))
-                property_class = &row;
+            if (row.bolt_class == question.bolt_class && row.holds_for(thread->diameter)) property_class = &row;
         if (property_class == nullptr) continue;
         TighteningTask task{.thread = ThreadGeometry::compute({thread->diameter, thread->pitch}),
                             .diameter = thread->diameter,

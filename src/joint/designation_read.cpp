@@ -13,12 +13,6 @@ namespace {
 
 using Part = OfferedPart;
 
-std::string lower(std::string_view text) {
-    std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return out;
-}
-
 /// Goes through a text, piece by piece, and keeps what each says.
 class Reader {
 public:
@@ -134,7 +128,7 @@ private:
         const Row<ProductStandard>* found = nullptr;
         std::size_t end = 0;
         for (const auto& row : found_.tables.of<ProductStandard>().rows)
-            if (const auto here = prefixed(at, lower(row.name)); here > end) {
+            if (const auto here = prefixed(at, lowered(row.name)); here > end) {
                 found = &row;
                 end = here;
             }
@@ -183,7 +177,7 @@ private:
         for (const auto& row : found_.tables.of<InchGrade>().rows) {
             if (row.grade.starts_with("grade")) continue;
             const auto behind = text_.words(at, "astm ", true);
-            if (const auto end = text_.words(behind == 0 ? at : behind, lower(row.grade)); end != 0) {
+            if (const auto end = text_.words(behind == 0 ? at : behind, lowered(row.grade)); end != 0) {
                 found_.grades.push_back({text_.written(at, end), row.grade});
                 return understood(at, end, fmt::format("structural bolt of grade {}", row.grade));
             }
@@ -432,7 +426,7 @@ private:
             }
         }
         for (const auto& row : found_.tables.of<Finish>().rows)
-            if (const auto here = text_.words(at, lower(row.kind)); here > end) {
+            if (const auto here = text_.words(at, lowered(row.kind)); here > end) {
                 found_.coatings.push_back({text_.written(at, here), row.kind});
                 return understood(at, here, row.kind);
             }
@@ -550,7 +544,7 @@ private:
         while (end > at + 1 && !text_.goes_on(end - 1)) --end;
         if (end == at) ++end;
         const auto token = text_.written(at, end);
-        if (lower(token) == "x") return end;
+        if (lowered(token) == "x") return end;
         found_.unknown(token, token.size() < 4 || token.size() > 40 ? std::string() : nearest(token, spellings()));
         return end;
     }

@@ -104,6 +104,8 @@ struct Bolt {
     Length hole_diameter;
     bool length_chosen = false, rolled_after_heat_treatment = false;
 
+    /// Least thickness of its coat: as ordered, or of its finish.
+    [[nodiscard]] Length zinc() const { return zinc_thickness.value_or(finish.coating_thickness); }
     [[nodiscard]] const std::optional<Row<Washer>>& washer(bool at_head) const { return at_head ? head_washer : nut_washer; }
     /// Of head or nut.
     [[nodiscard]] Length bearing_diameter(bool at_head) const {

@@ -106,7 +106,7 @@ struct Understanding {
             o.nut_thread.reset();
             o.bolt_class.reset();
         }
-        if (own == Topic::finish || own == Topic::lubricant) {
+        if (own == Topic::finish) {
             o.finish.reset();
             o.lubricant.reset();
         }
@@ -121,7 +121,7 @@ struct Understanding {
         const bool odd_length = own == Topic::size && std::any_of(words.understood.begin(), words.understood.end(), [&](const auto& each) {
                                     return each.meaning.starts_with("length ") && each.token.find('/') != std::string::npos;
                                 });
-        const bool coat_aside = own == Topic::finish || own == Topic::lubricant || !words.coating || *words.coating == "stainless";
+        const bool coat_aside = own == Topic::finish || !words.coating || *words.coating == "stainless";
         const bool contradicts = std::any_of(words.asked.begin(), words.asked.end(), [&](const auto& question) {
             const auto& about = question.about;
             return question.contradiction ||
@@ -138,7 +138,6 @@ struct Understanding {
     void part() {
         const auto from_designation = file.designation && read.part_known ? read.offer.part : std::nullopt;
         out.part = file.part ? *file.part : from_designation.value_or(OfferedPart::bolt);
-        out.said.part = out.part;
         if (from_designation && *from_designation != out.part)
             ask(Topic::part,
                 fmt::format("the designation says {}, the part says {}: which is offered?", word_of(*from_designation), word_of(out.part)));
@@ -367,20 +366,19 @@ struct Understanding {
         out.said.stock = file.stock;
         out.said.material = file.material;
         out.said.name = file.name;
-        const auto name_of_kind = [&](const auto& table, const std::optional<std::string>& name, const char* field, const char* what,
-                                      auto& row) {
-            if (!name) return;
-            row = table.find(*name);
-            if (row == nullptr) fault(field, *name, what, table.names());
+        const auto row_named = [&](const auto& table, const std::optional<std::string>& name, const char* field, const char* what) {
+            const auto* row = name ? table.find(*name) : nullptr;
+            if (name && row == nullptr) fault(field, *name, what, table.names());
+            return row;
         };
         if ((out.part == OfferedPart::tube || out.part == OfferedPart::layer) && (file.designation || file.size))
             ask(Topic::part, fmt::format("a {} is told by its stock and material: which are they?", word_of(out.part)));
         if (out.part == OfferedPart::tube) {
-            name_of_kind(tables.of<StockTube>(), out.said.stock, "stock", "row of the table tubes", out.stock);
-            name_of_kind(tables.of<Material>(), out.said.material, "material", "row of the table materials", out.material);
+            row_named(tables.of<StockTube>(), out.said.stock, "stock", "row of the table tubes");
+            row_named(tables.of<Material>(), out.said.material, "material", "row of the table materials");
         }
         if (out.part == OfferedPart::layer)
-            name_of_kind(tables.of<LayerMaterial>(), out.said.material, "material", "row of the table layers", out.layer);
+            out.layer = row_named(tables.of<LayerMaterial>(), out.said.material, "material", "row of the table layers");
         if (out.part == OfferedPart::washer && out.said.series) {
             const auto series = names_of(tables.of<Washer>().rows, [](const auto& row) { return row.series; });
             if (std::find(series.begin(), series.end(), *out.said.series) == series.end()) {

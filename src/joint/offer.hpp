@@ -34,8 +34,6 @@ struct Offer {
     std::optional<std::string> nut_group;        ///< steel of a stainless nut: "A2"
     std::optional<double> hardness_hv;           ///< of a washer
     const Row<LayerMaterial>* layer = nullptr;
-    const Row<StockTube>* stock = nullptr;
-    const Row<Material>* material = nullptr;
     std::vector<Designation::Understood> understood;
     std::vector<Designation::Question> asked;  ///< what can be read in more than one way, and what nobody understands
 

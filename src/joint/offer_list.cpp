@@ -42,11 +42,6 @@ std::vector<Column> known_columns() {
 /// Kept beside the offer, saying nothing of the part.
 bool is_aside(std::string_view key) { return key == "item" || key == "price" || key == "comment"; }
 
-std::string lowered(std::string text) {
-    std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    return text;
-}
-
 std::string kebab(std::string text) {
     std::replace_if(
         text.begin(), text.end(), [](char c) { return c == ' ' || c == '_'; }, '-');

@@ -139,9 +139,7 @@ void Resolver::bolt() {
     for (const auto& row : classes.rows) {
         if (std::find(names.begin(), names.end(), row.bolt_class) == names.end()) names.push_back(row.bolt_class);
         if (row.bolt_class != file.bolt.bolt_class || thread == nullptr) continue;
-        if ((!row.above_diameter || thread->diameter > *row.above_diameter) &&
-            (!row.up_to_diameter || thread->diameter <= *row.up_to_diameter))
-            property_class = &row;
+        if (row.holds_for(thread->diameter)) property_class = &row;
     }
     if (property_class != nullptr) {
         bolt.property_class = *property_class;
@@ -155,7 +153,7 @@ void Resolver::bolt() {
         return;
     }
     if (thread == nullptr || property_class == nullptr) return;
-    const bool stainless_bolt = property_class->family != "carbon steel";
+    const bool stainless_bolt = !property_class->is_carbon();
     if (!bolt.finish.name.empty() && stainless_bolt != (bolt.finish.kind == "stainless"))
         error("bolt.finish", fmt::format("bolt.finish \"{}\" does not go with class {}", bolt.finish.name, property_class->bolt_class),
               "bolt.finish", stainless_bolt ? "a finish of kind stainless is wanted" : "a finish of carbon steel is wanted",

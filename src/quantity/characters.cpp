@@ -10,14 +10,6 @@ namespace {
 
 unsigned byte_at(std::string_view text, std::size_t at) { return static_cast<unsigned char>(text[at]); }
 
-/// The code point of a well-formed sequence.
-char32_t code_point(std::string_view text, std::size_t at, std::size_t length) {
-    if (length == 1) return byte_at(text, at);
-    char32_t code = byte_at(text, at) & (0x7fU >> length);
-    for (std::size_t i = 1; i < length; ++i) code = (code << 6U) | (byte_at(text, at + i) & 0x3fU);
-    return code;
-}
-
 struct CodeRange {
     char32_t first, last;
 };
@@ -36,6 +28,18 @@ constexpr std::array spaces{CodeRange{0x20, 0x20},     CodeRange{0xa0, 0xa0},   
                             CodeRange{0x3000, 0x3000}, CodeRange{0x3164, 0x3164}, CodeRange{0xffa0, 0xffa0}};
 
 }  // namespace
+
+char32_t code_point(std::string_view text, std::size_t at, std::size_t length) {
+    if (length == 1) return byte_at(text, at);
+    char32_t code = byte_at(text, at) & (0x7fU >> length);
+    for (std::size_t i = 1; i < length; ++i) code = (code << 6U) | (byte_at(text, at + i) & 0x3fU);
+    return code;
+}
+
+std::string lowered(std::string text) {
+    std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+    return text;
+}
 
 std::size_t sequence_length(std::string_view text, std::size_t at) {
     const unsigned first = byte_at(text, at);

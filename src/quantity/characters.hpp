@@ -11,6 +11,12 @@ namespace faywright {
 /// Length of the well-formed UTF-8 sequence at `at`, or 0.
 [[nodiscard]] std::size_t sequence_length(std::string_view text, std::size_t at);
 
+/// The code point of the well-formed UTF-8 sequence of `length` bytes at `at`.
+[[nodiscard]] char32_t code_point(std::string_view text, std::size_t at, std::size_t length);
+
+/// Letters A to Z in lower case; whatever else stays.
+[[nodiscard]] std::string lowered(std::string text);
+
 /// A byte that goes on with the character before it.
 [[nodiscard]] constexpr bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xc0U) == 0x80U; }
 

@@ -33,8 +33,7 @@ std::string dxf_text(std::string_view text) {
             ++at;
             continue;
         }
-        unsigned code = static_cast<unsigned char>(fit[at]) & (0x7fU >> length);
-        for (std::size_t i = 1; i < length; ++i) code = (code << 6U) | (static_cast<unsigned char>(fit[at + i]) & 0x3fU);
+        const auto code = static_cast<unsigned>(code_point(fit, at, length));
         out += code <= 0xffffU ? fmt::format("\\U+{:04X}", code) : std::string("?");
         at += length;
     }

@@ -8,10 +8,15 @@
 
 namespace faywright {
 
-std::string source_text(const Source& source) {
+std::string citation(const Source& source) {
     std::string out(source.document);
     for (const auto part : {source.edition, source.place})
         if (!part.empty()) out += (out.empty() ? "" : ", ") + std::string(part);
+    return out;
+}
+
+std::string source_text(const Source& source) {
+    const auto out = citation(source);
     return fmt::format("{}{}({})", out, out.empty() ? "" : " ", word(source.basis));
 }
 

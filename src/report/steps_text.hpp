@@ -9,6 +9,9 @@
 
 namespace faywright {
 
+/// "EN 1993-1-8, 2005, Table 3.4".
+[[nodiscard]] std::string citation(const Source& source);
+
 /// "EN 1993-1-8, 2005, Table 3.4 (published)".
 [[nodiscard]] std::string source_text(const Source& source);
 

@@ -4,6 +4,7 @@
 #include "quantity/text.hpp"
 #include "report/corrosion.hpp"
 #include "report/layout.hpp"
+#include "report/steps_text.hpp"
 
 #include <fmt/format.h>
 
@@ -19,12 +20,7 @@ std::string upper(std::string_view text) {
     return out;
 }
 
-std::string source_text(const Source& source) {
-    std::string out;
-    for (const auto part : {source.document, source.edition, source.place})
-        if (!part.empty()) out += (out.empty() ? "" : ", ") + std::string(part);
-    return out + fmt::format(" [{}]", word(source.basis));
-}
+std::string basis_text(const Source& source) { return fmt::format("{} [{}]", citation(source), word(source.basis)); }
 
 std::vector<const Trial*> trials_of(const Substitution& review) {
     std::vector<const Trial*> out{review.specified.get()};
@@ -141,8 +137,7 @@ std::string name_of(const ReviewedRow& row) {
 }
 
 std::string torque_of(const Substitution& review) {
-    const bool useful =
-        (review.verdict == Verdict::accept || review.verdict == Verdict::accept_with_changes) && review.right && review.right->is_built();
+    const bool useful = review.is_accepted() && review.right && review.right->is_built();
     return useful ? print(Value(review.right->torque), 3) : std::string();
 }
 
@@ -221,7 +216,7 @@ std::string substitution_text(const Substitution& review, const Joint& joint, co
     out += "\nREASONS, the weightiest first\n";
     for (const auto& r : review.reasons) {
         out += wrapped(reason_text(r), fmt::format("  {} ", fitted(word_of(r.weight), 7)), std::string(10, ' '));
-        out += wrapped(fmt::format("{}; {}", r.rule->id, source_text(r.rule->source)), std::string(10, ' '), std::string(12, ' '));
+        out += wrapped(fmt::format("{}; {}", r.rule->id, basis_text(r.rule->source)), std::string(10, ' '), std::string(12, ' '));
     }
 
     out += "\nPROPERTIES            specified             offered               offered is\n";
@@ -267,7 +262,7 @@ std::string substitution_markdown(const Substitution& review, const Joint& joint
     if (const auto words = understood_text(review.offer); !words.empty()) out += fmt::format("Understood: {}\n\n", m(words));
     out += "## Reasons\n\n| weight | reason | rule | source |\n| --- | --- | --- | --- |\n";
     for (const auto& r : review.reasons)
-        out += fmt::format("| {} | {} | {} | {} |\n", word_of(r.weight), m(reason_text(r)), r.rule->id, m(source_text(r.rule->source)));
+        out += fmt::format("| {} | {} | {} | {} |\n", word_of(r.weight), m(reason_text(r)), r.rule->id, m(basis_text(r.rule->source)));
     out += "\n## Properties\n\n| property | specified | offered | offered is |\n| --- | --- | --- | --- |\n";
     for (const auto& p : review.properties)
         out += fmt::format("| {} | {} | {} | {} |\n", m(p.name), m(p.specified), m(p.offered), word_of(p.standing));

@@ -139,6 +139,12 @@ struct BoltClass {
         if (c.above_diameter && c.up_to_diameter && *c.above_diameter >= *c.up_to_diameter) return "the diameter range is empty";
         return nullptr;
     }
+    /// Whether the row is that of a bolt of this diameter.
+    [[nodiscard]] bool holds_for(Length diameter) const {
+        return (!above_diameter || diameter > *above_diameter) && (!up_to_diameter || diameter <= *up_to_diameter);
+    }
+    /// Carbon or alloy steel; else stainless.
+    [[nodiscard]] bool is_carbon() const { return family == "carbon steel"; }
 };
 
 struct Nut {

@@ -57,6 +57,13 @@ std::string told_reasons(const Substitution& review) {
     return out;
 }
 
+OfferList list_of(const std::string& text) {
+    Diagnostics diagnostics;
+    auto list = read_offers(text, "offers.csv", diagnostics);
+    if (diagnostics.any()) throw std::runtime_error(diagnostics.text());
+    return list;
+}
+
 /// Bolts of many kinds, all known in full.
 std::vector<BoltFacts> facts_of_many() {
     std::vector<BoltFacts> out;
@@ -252,17 +259,14 @@ finish = "hot-dip galvanised, molybdenum disulfide paste")");
     }
 
     TEST_CASE("a list: the best first, what cannot be read last, and the rest reviewed as if alone") {
-        Diagnostics diagnostics;
-        const auto list = read_offers(
+        const auto list = list_of(
             "item;designation;finish;length (mm);price\n"
             "1;M16 x 200 8.8;zinc electroplate, waxed;200;3,10\n"
             "2;M16 x 200 8.8;hot-dip galvanised, waxed;2OO;1,00\n"
             "3;M16 x 200 A4-80;stainless, anti-seize;200;14,20\n"
             "4;M16 x 200 8.8;hot-dip galvanised, waxed;200;4,85\n"
             "5;M16 x 200;hot-dip galvanised, waxed;200;2,00\n"
-            "6;M16 x 200 8.9;hot-dip galvanised, waxed;200;2,00\n",
-            "offers.csv", diagnostics);
-        REQUIRE(!diagnostics.any());
+            "6;M16 x 200 8.9;hot-dip galvanised, waxed;200;2,00\n");
         const auto out = review_list(list, reviewer(""), built_in());
         std::string order;
         for (const auto& row : out.rows)
@@ -279,14 +283,11 @@ finish = "hot-dip galvanised, molybdenum disulfide paste")");
     }
 
     TEST_CASE("a column passed over that is like a known one is asked about in every row where it says something") {
-        Diagnostics diagnostics;
-        const auto list = read_offers(
+        const auto list = list_of(
             "Size;Length mm;Class;Finish;Used?;Warehouse\n"
             "M16;180;8.8;hot-dip galvanised, waxed;;3\n"
             "M16;;8.8;hot-dip galvanised, waxed;yes;3\n"
-            "M16;;8.8;hot-dip galvanised, waxed;no;3\n",
-            "offers.csv", diagnostics);
-        REQUIRE(!diagnostics.any());
+            "M16;;8.8;hot-dip galvanised, waxed;no;3\n");
         const auto out = review_list(list, reviewer(""), built_in());
         std::string order;
         for (const auto& row : out.rows) order += fmt::format("{} {}\n", row.row->row, word_of(row.review->verdict));
@@ -302,14 +303,11 @@ finish = "hot-dip galvanised, molybdenum disulfide paste")");
     }
 
     TEST_CASE("headings of the trade, and a class in a nut's row") {
-        Diagnostics diagnostics;
-        const auto list = read_offers(
+        const auto list = list_of(
             "Pos;Bezeichnung;Länge (mm);Festigkeitsklasse;Oberfläche;Part;Nut thread;Preis\n"
             "1;M16 x 200 8.8;200;8.8;hot-dip galvanised, waxed;bolt;;4,85\n"
             "2;M16;;8;hot-dip galvanised, waxed;nut;oversize;0,95\n"
-            "3;M16;;88;hot-dip galvanised, waxed;nut;oversize;0,95\n",
-            "offers.csv", diagnostics);
-        REQUIRE(!diagnostics.any());
+            "3;M16;;88;hot-dip galvanised, waxed;nut;oversize;0,95\n");
         CHECK(list.header.empty());
         const auto out = review_list(list, reviewer(""), built_in());
         CHECK(out.rows[0].review->verdict == Verdict::accept);
