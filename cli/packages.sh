@@ -15,4 +15,4 @@ install_missing() {
   apt-get update -qq && apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-build_packages=(g++ cmake ninja-build libboost-dev libeigen3-dev libcli11-dev libtomlplusplus-dev libfmt-dev nlohmann-json3-dev libexpected-dev libcsv-dev)
+build_packages=(g++ cmake ninja-build libboost-dev libeigen3-dev libcli11-dev libtomlplusplus-dev libfmt-dev nlohmann-json3-dev libexpected-dev libcsv-dev nettle-dev)

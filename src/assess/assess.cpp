@@ -204,6 +204,14 @@ Recorder explain(const Assessment& assessment, const CheckResult& result) {
     return recorder;
 }
 
+Outcome evaluated_at(const Assessment& assessment, const CheckResult& result, const Where& where) {
+    Outcome outcome;
+    each_check([&]<class Check>(std::type_identity<Check>) {
+        if (&Check::info == result.info) outcome = Check::evaluate(assessment.state, where);
+    });
+    return outcome;
+}
+
 std::string part_name(const Joint& joint, const CheckResult& result) {
     const auto index = static_cast<std::size_t>(std::max(result.where.part, 0));
     switch (result.info->scope) {

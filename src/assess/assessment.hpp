@@ -71,6 +71,9 @@ void add_outlook(const Tables& tables, Assessment& assessment);
 /// Derives a result again with its steps.
 [[nodiscard]] Recorder explain(const Assessment& assessment, const CheckResult& result);
 
+/// The check of a result at another place of the same part: another load case or bolt.
+[[nodiscard]] Outcome evaluated_at(const Assessment& assessment, const CheckResult& result, const Where& where);
+
 /// The name of what a result is about: a ply, a plane, a layer, an end; empty for the whole joint.
 [[nodiscard]] std::string part_name(const Joint& joint, const CheckResult& result);
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "assess/assessment.hpp"
 #include "assess/checks_tube.hpp"
-
+#include "joint/rows_of.hpp"
 #include "quantity/text.hpp"
 
 #include <fmt/format.h>
@@ -27,28 +27,11 @@ std::vector<std::string> own_tables_of(const Joint& joint) {
         auto text = row.as_own();
         if (std::find(list.begin(), list.end(), text) == list.end()) list.push_back(std::move(text));
     };
-    note(joint.service);
-    note(joint.bolt.thread);
-    note(joint.bolt.property_class);
-    note(joint.bolt.finish);
-    note(joint.bolt.nut);
-    note(joint.tightening.method);
-    note(joint.embedding);
-    for (const auto& washer : {joint.bolt.head_washer, joint.bolt.nut_washer})
-        if (washer) note(*washer);
-    for (const auto& ply : joint.plies) {
-        note(ply.material);
-        note(ply.surface);
-    }
-    for (const auto& layer : joint.layers) note(layer.material);
+    each_row(joint, note);
     for (const auto& plane : joint.planes)
         if (!plane.own_table.empty())
             list.push_back(fmt::format("slip factor {} of {}: {} {} ({}), {}", print_number(plane.slip_factor, 3), plane.words,
                                        plane.source.document, plane.source.place, word(plane.source.basis), plane.own_table));
-    if (joint.section) {
-        note(joint.section->tube.material);
-        if (joint.section->tube.stock) note(*joint.section->tube.stock);
-    }
     list.insert(list.end(), joint.own_load_rules.begin(), joint.own_load_rules.end());
     return list;
 }

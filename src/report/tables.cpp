@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "report/tables.hpp"
 
-#include "input/listing.hpp"
 #include "report/json.hpp"
 #include "report/layout.hpp"
+#include "report/row_values.hpp"
 #include "report/steps_text.hpp"
 
 namespace faywright {
@@ -11,32 +11,11 @@ namespace faywright {
 namespace {
 
 template <class Record>
-std::vector<NamedValue> values_of(const Row<Record>& row) {
-    std::vector<NamedValue> values;
-    Record::describe(detail::ListValues{values}, static_cast<const Record&>(row));
-    // Words without a type of their own are no numbers; the listing leaves them to us.
-    Record::describe(
-        [&](const Name& name, const auto& member, const auto&...) {
-            using T = std::remove_cvref_t<decltype(member)>;
-            if constexpr (std::same_as<T, std::string>)
-                values.push_back({name.key, "", name.meaning, {}, member});
-            else if constexpr (std::same_as<T, std::optional<std::string>>) {
-                if (member) values.push_back({name.key, "", name.meaning, {}, *member});
-            }
-        },
-        static_cast<const Record&>(row));
-    return values;
-}
-
-template <class Record>
 std::string rows_text(const Table<Record>& table) {
     std::string out;
     for (const auto& row : table.rows) {
         out += row.name + '\n';
-        std::string line;
-        for (const auto& value : values_of(row))
-            line += fmt::format("{}{} {}", line.empty() ? "" : ";  ", value.key, value.text.empty() ? print(value.value, 5) : value.text);
-        out += wrapped(line, "    ", "    ");
+        out += wrapped(line_of(values_of(row), ";  "), "    ", "    ");
         out += wrapped(source_text(row.source.view()), "    source: ", "        ");
         for (const auto& [key, source] : row.source_of)
             out += wrapped(source_text(source.view()), fmt::format("    {}: ", key), "        ");

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+#include "report/escape.hpp"
+#include "report/page.hpp"
+#include "report/style.hpp"
+
+#include <fmt/format.h>
+
+namespace faywright {
+
+namespace {
+
+bool is_plain(char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+bool is_greek(char c) { return c == '\xce' || c == '\xcf'; }
+
+/// A formula with its indices set low: what follows an underscore, as far as letters, digits and inner commas go.
+std::string formula_markup(std::string_view text) {
+    std::string out;
+    for (std::size_t at = 0; at < text.size();) {
+        const bool named = at > 0 && (is_plain(text[at - 1]) || (static_cast<unsigned char>(text[at - 1]) & 0x80U) != 0);
+        if (text[at] != '_' || !named) {
+            auto end = at + 1;
+            while (end < text.size() && text[end] != '_') ++end;
+            out += markup_text(text.substr(at, end - at));
+            at = end;
+            continue;
+        }
+        auto end = at + 1;
+        while (end < text.size()) {
+            if (is_plain(text[end]))
+                ++end;
+            else if (is_greek(text[end]) && end + 1 < text.size())
+                end += 2;
+            else if (text[end] == ',' && end + 1 < text.size() && (is_plain(text[end + 1]) || is_greek(text[end + 1])))
+                ++end;
+            else
+                break;
+        }
+        out += fmt::format("<sub>{}</sub>", markup_text(text.substr(at + 1, end - at - 1)));
+        at = end;
+    }
+    return out;
+}
+
+const char* class_of(Tone tone) {
+    switch (tone) {
+        case Tone::pass: return " class=\"pass\"";
+        case Tone::fail: return " class=\"fail\"";
+        case Tone::caution: return " class=\"caution\"";
+        case Tone::plain: break;
+    }
+    return "";
+}
+
+class HtmlWriter {
+public:
+    explicit HtmlWriter(const Page& page) : page_(page) {}
+
+    std::string written() {
+        const auto title = markup_text(fmt::format("{}: {}", page_.type, page_.title));
+        out_ = fmt::format(
+            "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, "
+            "initial-scale=1\">\n<title>{}</title>\n<style>\n{}@page {{ @bottom-left {{ content: \"{} {}\" }} }}\n</style>\n</head>\n"
+            "<body class=\"{}\">\n",
+            title, style_sheet(), page_.identification.program, page_.identification.mark(),
+            page_.kind == PageKind::sheet ? "sheet" : "report");
+        out_ +=
+            fmt::format("<header>\n<p class=\"type\">{}</p>\n<h1>{}</h1>\n</header>\n", markup_text(page_.type), markup_text(page_.title));
+        if (page_.kind == PageKind::report) contents();
+        out_ += "<main>\n";
+        for (const auto& each : page_.chapters) chapter(each);
+        out_ += "</main>\n";
+        footer();
+        return out_ + "</body>\n</html>\n";
+    }
+
+private:
+    void contents() {
+        out_ += "<nav aria-label=\"Contents\">\n<ol>\n";
+        for (const auto& each : page_.chapters)
+            if (!each.title.empty()) out_ += fmt::format("<li><a href=\"#{}\">{}</a></li>\n", each.id, markup_text(each.title));
+        out_ += "</ol>\n</nav>\n";
+    }
+
+    void chapter(const Chapter& chapter) {
+        out_ += fmt::format("<section id=\"{0}\"{1}>\n", chapter.id,
+                            chapter.title.empty() ? std::string() : fmt::format(" aria-labelledby=\"{}-title\"", chapter.id));
+        if (!chapter.title.empty()) out_ += fmt::format("<h2 id=\"{}-title\">{}</h2>\n", chapter.id, markup_text(chapter.title));
+        for (const auto& block : chapter.blocks) std::visit([&](const auto& each) { write(each); }, block);
+        out_ += "</section>\n";
+    }
+
+    void write(const Heading& heading) { out_ += fmt::format("<h{0}>{1}</h{0}>\n", heading.level, markup_text(heading.words)); }
+
+    void write(const Paragraph& paragraph) { out_ += fmt::format("<p{}>{}</p>\n", class_of(paragraph.tone), markup_text(paragraph.words)); }
+
+    void write(const Banner& banner) {
+        const char* tone = banner.tone == Tone::pass      ? " pass"
+                           : banner.tone == Tone::fail    ? " fail"
+                           : banner.tone == Tone::caution ? " caution"
+                                                          : "";
+        out_ += fmt::format("<p class=\"banner{}\"><strong>{}</strong> <span>{}</span></p>\n", tone, markup_text(banner.mark),
+                            markup_text(banner.words));
+    }
+
+    void write(const Listing& listing) {
+        const char* tag = listing.numbered ? "ol" : "ul";
+        out_ += fmt::format("<{}>\n", tag);
+        for (const auto& item : listing.items) out_ += fmt::format("<li>{}</li>\n", markup_text(item));
+        out_ += fmt::format("</{}>\n", tag);
+    }
+
+    void write(const Grid& grid) {
+        if (grid.rows.empty()) return;
+        out_ += fmt::format("<table>\n<caption>{}</caption>\n<thead><tr>", markup_text(grid.caption));
+        for (const auto& column : grid.columns)
+            out_ += fmt::format("<th scope=\"col\"{}>{}</th>", side_of(column), markup_text(column.heading));
+        out_ += "</tr></thead>\n<tbody>\n";
+        for (const auto& row : grid.rows) {
+            out_ += "<tr>";
+            for (std::size_t i = 0; i < row.size(); ++i) {
+                const auto words = markup_text(row[i].words);
+                if (i == 0)
+                    out_ += fmt::format("<th scope=\"row\"{}>{}</th>", side_of(grid.columns[i]), words);
+                else if (row[i].tone == Tone::plain)
+                    out_ += fmt::format("<td{}>{}</td>", side_of(grid.columns[i]), words);
+                else
+                    out_ += fmt::format("<td{}><span{}>{}</span></td>", side_of(grid.columns[i]), class_of(row[i].tone), words);
+            }
+            out_ += "</tr>\n";
+        }
+        out_ += "</tbody>\n</table>\n";
+    }
+    static const char* side_of(const Column& column) { return column.align == Align::right ? " class=\"number\"" : ""; }
+
+    void write(const Derivation& derivation) {
+        for (const auto& table : tables_of(derivation)) {
+            out_ += fmt::format("<table class=\"steps\">\n<caption>{}", markup_text(table.title));
+            if (!table.source.empty()) out_ += fmt::format(" <span class=\"source\">source: {}</span>", markup_text(table.source));
+            out_ +=
+                "</caption>\n<thead><tr><th scope=\"col\">symbol</th><th scope=\"col\">meaning or formula</th><th scope=\"col\">with "
+                "values</th><th scope=\"col\" class=\"number\">result</th></tr></thead>\n<tbody>\n";
+            for (const auto& row : table.rows)
+                out_ += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td class=\"number\">{}</td></tr>\n",
+                                    formula_markup(row.symbol), row.in_words ? markup_text(row.formula) : formula_markup(row.formula),
+                                    formula_markup(row.with_values), markup_text(row.result));
+            out_ += "</tbody>\n</table>\n";
+        }
+    }
+
+    void write(const Picture& picture) {
+        out_ += fmt::format("<figure>\n{}<figcaption>{}</figcaption>\n</figure>\n", svg_of(picture.drawing, picture.id),
+                            markup_text(picture.drawing.title()));
+    }
+
+    void write(const Blanks& blanks) {
+        out_ += fmt::format("<table class=\"blanks\">\n<caption>{}</caption>\n<tbody>\n<tr>", markup_text(blanks.caption));
+        for (const auto& label : blanks.labels) out_ += fmt::format("<th scope=\"col\">{}</th>", markup_text(label));
+        out_ += "</tr>\n<tr>";
+        for (std::size_t i = 0; i < blanks.labels.size(); ++i) out_ += "<td>&nbsp;</td>";
+        out_ += "</tr>\n</tbody>\n</table>\n";
+    }
+
+    void footer() {
+        out_ += fmt::format("<footer>\n<p>{}.", markup_text(page_.identification.program));
+        for (const auto& [file, digest] : page_.identification.files)
+            out_ += fmt::format(" {}: SHA-256 <code>{}</code>.", markup_text(file), markup_text(digest));
+        out_ += "</p>\n</footer>\n";
+    }
+
+    const Page& page_;
+    std::string out_;
+};
+
+}  // namespace
+
+std::string page_html(const Page& page) { return HtmlWriter(page).written(); }
+
+}  // namespace faywright
