@@ -38,7 +38,7 @@ std::pair<std::string, int> batch_line(const std::string& text, std::size_t numb
 
 int check_batch(const CheckOptions& options) {
     Diagnostics diagnostics;
-    if (!options.input.empty() || options.explain || options.uncertainty || options.output)
+    if (!options.input.empty() || options.explain || options.sampling.uncertainty || options.output)
         complain(diagnostics, "batch.options",
                  "--batch reads its joints from standard input and writes to standard output: no file, --explain, --uncertainty or -o");
     const auto tables = load_tables(options.data, diagnostics);

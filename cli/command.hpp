@@ -2,6 +2,7 @@
 #pragma once
 
 #include "assess/search.hpp"
+#include "assess/uncertainty.hpp"
 #include "joint/joint.hpp"
 #include "tables/tables.hpp"
 
@@ -30,11 +31,16 @@ struct Common {
     std::shared_ptr<std::vector<std::string>> inputs = std::make_shared<std::vector<std::string>>();
 };
 
+/// Whether joints are to be drawn at random, and how many.
+struct SamplingOptions {
+    bool uncertainty = false;
+    std::optional<std::string> samples, seed, threads;
+};
+
 struct CheckOptions : Common {
     std::optional<std::string> explain;
     bool batch = false;
-    bool uncertainty = false;
-    std::optional<std::string> samples, seed, threads;
+    SamplingOptions sampling;
 };
 
 struct SizeOptions : Common {
@@ -68,7 +74,10 @@ struct SubstituteOptions : Common {
 };
 
 struct ReportOptions : Common {
-    int joints = 1;  ///< of a trailer, for the parts list
+    int joints = 1;                             ///< of a trailer, for the parts list
+    std::vector<std::string> only;              ///< documents; none: all that can be made
+    std::optional<std::string> against, offer;  ///< what the joint is compared with: another joint file, or an offered part
+    SamplingOptions sampling;
 };
 
 struct CouplesOptions : Common {
@@ -108,6 +117,12 @@ int couples(const CouplesOptions& options);
 /// Exposures that the command line names: rows of the table, or site files by their paths. Mistakes go to the diagnostics.
 [[nodiscard]] std::vector<Row<Exposure>> exposures_named(const std::vector<std::string>& names, const Tables& tables, const Common& common,
                                                          Diagnostics& diagnostics);
+
+/// The sampling asked for.
+[[nodiscard]] Sampling sampling_of(const SamplingOptions& options, Diagnostics& diagnostics);
+
+/// Draws joints, and tells on a terminal how far it is.
+[[nodiscard]] Uncertainty sampled(const Assessment& assessment, const Sampling& sampling);
 
 /// Writes all of it at once; false where that failed.
 [[nodiscard]] bool print_all(std::FILE* stream, std::string_view text);

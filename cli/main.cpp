@@ -97,18 +97,21 @@ int run(int argc, char** argv) {
     check_command->add_option_function<std::string>(
         "--explain", [&check](const std::string& id) { check.explain = id; },
         "derive one check, or preload, stiffness, clamp, tube or corrosion, line by line");
-    auto* uncertainty = check_command->add_flag("--uncertainty", check.uncertainty,
-                                                "how likely slip, opening, yield and lost clamp are, and what matters most");
-    uncertainty->excludes("--explain");
-    const auto number = [&](const char* name, std::optional<std::string>& into, const char* meaning) {
-        check_command
-            ->add_option_function<std::string>(
-                name, [&into](const std::string& word) { into = word; }, meaning)
-            ->needs(uncertainty);
+    const auto samples = [](CLI::App& command, cli::SamplingOptions& into) {
+        auto* flag = command.add_flag("--uncertainty", into.uncertainty,
+                                      "how likely slip, opening, yield and lost clamp are, and what matters most");
+        const auto number = [&](const char* name, std::optional<std::string>& to, const char* meaning) {
+            command
+                .add_option_function<std::string>(
+                    name, [&to](const std::string& word) { to = word; }, meaning)
+                ->needs(flag);
+        };
+        number("--samples", into.samples, "joints drawn (100000)");
+        number("--seed", into.seed, "another number, another draw (1)");
+        number("--threads", into.threads, "threads that share the work (all); the answer is the same on any number");
+        return flag;
     };
-    number("--samples", check.samples, "joints drawn (100000)");
-    number("--seed", check.seed, "another number, another draw (1)");
-    number("--threads", check.threads, "threads that share the work (all); the answer is the same on any number");
+    samples(*check_command, check.sampling)->excludes("--explain");
     add_common(*check_command, check);
 
     cli::SizeOptions size;
@@ -164,12 +167,26 @@ int run(int argc, char** argv) {
     add_common(*substitute_command, substitute, 4);
 
     cli::ReportOptions report;
-    auto* report_command = app.add_subcommand("report", "the documents of a joint: so far hole drawings and parts list");
+    auto* report_command =
+        app.add_subcommand("report", "the documents of a joint: calculation report, shop sheet, care sheet, parts list, hole drawings");
     report_command->add_option("joint", report.input, "joint file, or - for standard input")->required();
     report_command->add_option_function<std::string>(
         "-o,--output", [&report](const std::string& path) { report.output = path; },
         "folder for the documents, made where it is not there");
+    report_command
+        ->add_option("--only", report.only,
+                     "one document, each time the option is given: calculation, sheet, care, parts, holes, comparison")
+        ->allow_extra_args(false);
+    report_command->add_option_function<std::string>(
+        "--against", [&report](const std::string& path) { report.against = path; },
+        "another joint file: what changed from it, and what that did to each check");
+    report_command
+        ->add_option_function<std::string>(
+            "--offer", [&report](const std::string& path) { report.offer = path; },
+            "a supplier's offer file: what the part changes, and what that does to each check")
+        ->excludes("--against");
     report_command->add_option("--joints", report.joints, "equal joints that the parts list is for (1)")->check(within(1, 1000));
+    samples(*report_command, report.sampling);
     report_command->add_option_function<std::string>(
         "--data", [&report](const std::string& path) { report.data = path; }, "folder of your own tables, laid over the built-in ones");
 

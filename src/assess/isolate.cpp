@@ -104,6 +104,14 @@ std::vector<const Row<IsolationElement>*> elements_at(const Tables& tables, Isol
     return out;
 }
 
+/// The element that a file names for a place, or the one that asks for nothing.
+const Row<IsolationElement>* own_element(const Tables& tables, IsolationPlace place, const std::optional<Row<IsolationElement>>& named) {
+    const auto all = elements_at(tables, place);
+    for (const auto* row : all)
+        if (named ? row->name == named->name : row->steps == "None.") return row;
+    return all.empty() ? nullptr : all.front();
+}
+
 /// Whether a method leaves the joint as its file has it.
 bool is_same(const Joint& a, const Joint& b) {
     const auto element = [](const std::optional<Row<IsolationElement>>& e) { return e && e->steps != "None." ? e->name : std::string(); };
@@ -261,12 +269,16 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
     const auto& own_faying = faying_element_of(*base, base->planes.front(), task.tables);
     const bool has_tube = base->section && base->section->tube.arrangement != TubeArrangement::none;
     std::vector<const Row<IsolationElement>*> tubes{nullptr};
-    if (has_tube) tubes = elements_at(task.tables, IsolationPlace::tube);
+    if (has_tube && !task.faying_only) tubes = elements_at(task.tables, IsolationPlace::tube);
+    const auto& surroundings = base->surroundings;
+    const auto fixings = task.faying_only ? std::vector{own_element(task.tables, IsolationPlace::fixing, surroundings.fixing)}
+                                          : elements_at(task.tables, IsolationPlace::fixing);
+    const auto edge_elements = task.faying_only ? std::vector{own_element(task.tables, IsolationPlace::edge, surroundings.edges)}
+                                                : elements_at(task.tables, IsolationPlace::edge);
     std::vector<Place> places;
     for (const auto& exposure : out.exposures) places.emplace_back(exposure, task.tables);
-    const auto compositions = elements_at(task.tables, IsolationPlace::faying).size() *
-                              elements_at(task.tables, IsolationPlace::fixing).size() * tubes.size() *
-                              elements_at(task.tables, IsolationPlace::edge).size();
+    const auto compositions =
+        elements_at(task.tables, IsolationPlace::faying).size() * fixings.size() * tubes.size() * edge_elements.size();
     if (compositions > most_compositions) {
         diagnostics.error(
             {"list.length",
@@ -281,11 +293,11 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
     const Composer composer{*written, *base, task.tables};
     const auto assessment = std::make_unique<Assessment>();
     for (const auto* faying : elements_at(task.tables, IsolationPlace::faying))
-        for (const auto* fixing : elements_at(task.tables, IsolationPlace::fixing))
+        for (const auto* fixing : fixings)
             for (const auto* tube : tubes) {
                 std::optional<Joint> joint;
                 MethodResult result;
-                for (const auto* edges : elements_at(task.tables, IsolationPlace::edge)) {
+                for (const auto* edges : edge_elements) {
                     result.method = {faying, fixing, tube, edges};
                     if (!joint) {
                         Diagnostics own;
@@ -325,7 +337,7 @@ std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagno
         }
         if (out.results[i].as_written) out.as_written = i;
     }
-    if (out.best().passes || !out.best().refused.empty()) return out;
+    if (task.faying_only || out.best().passes || !out.best().refused.empty()) return out;
     const auto best = composer.with(out.best().method, out.best().method.faying == &own_faying);
     const auto changes = changes_of(*base);
     const auto try_out = [&](const std::string& name, const WrittenJoint& changed) {

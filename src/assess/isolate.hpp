@@ -63,6 +63,7 @@ struct IsolationTask {
     const Tables& tables;
     std::vector<Row<Exposure>> exposures;  ///< in place of the joint file's, where not empty
     FileReader read_file = {};
+    bool faying_only = false;  ///< only the element between the faces changes; bolt, tube and edges stay as the file has them
 };
 
 inline constexpr std::size_t most_compositions = 20000;

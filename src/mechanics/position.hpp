@@ -50,6 +50,9 @@ struct PatternInertia {
         sum.centroid.x += bolt.x / n;
         sum.centroid.y += bolt.y / n;
     }
+    // Of positions about zero, what is left below a picometre is rounding.
+    for (auto* middle : {&sum.centroid.x, &sum.centroid.y})
+        if (abs(*middle) < 1e-6 * um(1)) *middle = mm(0);
     for (const auto& bolt : bolts) {
         const Length dx = bolt.x - sum.centroid.x, dy = bolt.y - sum.centroid.y;
         sum.xx += dx * dx;

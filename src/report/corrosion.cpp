@@ -13,6 +13,8 @@ namespace {
 
 const char* mark(bool passes) { return passes ? "pass" : "FAIL"; }
 
+}  // namespace
+
 std::string climate_text(const ExposureOutlook& e) {
     std::string out = fmt::format("{} in the open, {} at the joint", word_of(e.atmosphere.open), word_of(e.atmosphere.joint));
     if (e.atmosphere.chloride) out += fmt::format(", chloride {}", print(Value(*e.atmosphere.chloride), 2));
@@ -45,8 +47,6 @@ std::string contact_text(const ContactOutlook& c) {
         out += fmt::format("; when zinc is gone {} pays {} um/a", c.later->anode->name, rate_text(c.added_later));
     return heading + out;
 }
-
-}  // namespace
 
 std::string exposure_text(const ExposureOutlook& e, Duration promised) {
     std::string out = fmt::format("  {}{}\n", fitted(shown(e.exposure->name), 70), mark(e.passes));
@@ -91,16 +91,7 @@ std::string outlook_text(const Joint& joint, const CorrosionOutlook& outlook) {
                wrapped("give exposures under [corrosion] of the joint file; faywright table exposures lists them", "  ", "  ");
     std::string out = "\nCORROSION  rates in um/a and lives in years, two in three within the brackets\n";
     for (const auto& exposure : outlook.exposures) out += exposure_text(exposure, joint.life);
-    return out +
-           wrapped(
-               "Lives are those of the estimated rates, pits 5.5 times as deep as the mean loss, against the promise: an estimate that "
-               "just "
-               "keeps it is broken as often as not. Zinc and climate stand on published laws with a stated scatter; what couples, "
-               "crevices, "
-               "paint and seals do is judged. --explain corrosion derives every line. Steps of a couple: still up to 0.2 um/a, slow 1, "
-               "marked "
-               "5, fast 20, ruinous above, or by what it eats in the promised life; one worse where nobody sees it or the anode is small.",
-               "  ", "  ");
+    return out + wrapped(outlook_note, "  ", "  ");
 }
 
 std::string corrosion_explanation_text(const Joint& joint, const Tables& tables) {

@@ -5,6 +5,7 @@
 #include "report/json.hpp"
 
 #include <string>
+#include <string_view>
 
 /// The corrosion outlook of a joint as a part of other documents, and the pieces that they share.
 namespace faywright {
@@ -17,6 +18,19 @@ namespace faywright {
 [[nodiscard]] std::string life_text(Duration life);
 /// "34 (17 to 69)".
 [[nodiscard]] std::string life_band_text(const MemberOutlook& member);
+
+/// The climate at the joint, in a line.
+[[nodiscard]] std::string climate_text(const ExposureOutlook& outlook);
+/// One contact: who pays, and how much.
+[[nodiscard]] std::string contact_text(const ContactOutlook& contact);
+/// What the lives of an outlook stand on.
+inline constexpr std::string_view outlook_note =
+    "Lives are those of the estimated rates, pits 5.5 times as deep as the mean loss, against the promise: an estimate that just keeps it "
+    "is "
+    "broken as often as not. Zinc and climate stand on published laws with a stated scatter; what couples, crevices, paint and seals do is "
+    "judged. --explain corrosion derives every line. Steps of a couple: still up to 0.2 um/a, slow 1, marked 5, fast 20, ruinous above, or "
+    "by "
+    "what it eats in the promised life; one worse where nobody sees it or the anode is small.";
 
 [[nodiscard]] std::string exposure_text(const ExposureOutlook& outlook, Duration promised);
 [[nodiscard]] std::string outlook_text(const Joint& joint, const CorrosionOutlook& outlook);

@@ -12,10 +12,10 @@
 /// Drawings from a few primitives, in lengths of what is drawn, y upwards. SVG and DXF are made from the same drawing.
 namespace faywright {
 
-struct Point {
+struct PlanePoint {
     Length x, y;
 };
-[[nodiscard]] inline Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y}; }
+[[nodiscard]] inline PlanePoint operator+(PlanePoint a, PlanePoint b) { return {a.x + b.x, a.y + b.y}; }
 
 /// What a line means; how thick and how broken it is follows from that.
 enum class Pen { outline, thin, hidden, centre, load, limit, least, greatest };
@@ -26,21 +26,21 @@ enum class Fill { none, steel, other_steel, aluminium, tube, layer, fastener, pa
 enum class Anchor { left, middle, right };
 
 struct DrawnPath {
-    std::vector<Point> points;
+    std::vector<PlanePoint> points;
     bool closed = false;
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
     std::string layer;
 };
 struct DrawnCircle {
-    Point centre;
+    PlanePoint centre;
     Length radius;
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
     std::string layer;
 };
 struct DrawnText {
-    Point at;
+    PlanePoint at;
     std::string words;
     Length height;  ///< on the paper, whatever the scale
     Anchor anchor = Anchor::left;
@@ -63,22 +63,22 @@ public:
     /// The layer of all that follows.
     void on(std::string_view layer) { layer_ = layer; }
 
-    void path(std::vector<Point> points, Pen pen, Fill fill = Fill::none, bool closed = false);
-    void line(Point a, Point b, Pen pen = Pen::thin) { path({a, b}, pen); }
-    void polygon(std::vector<Point> points, Fill fill, Pen pen = Pen::outline) { path(std::move(points), pen, fill, true); }
-    void rectangle(Point a, Point b, Fill fill, Pen pen = Pen::outline);
-    void circle(Point centre, Length radius, Pen pen = Pen::outline, Fill fill = Fill::none);
-    void text(Point at, std::string words, Length height = text_height, Anchor anchor = Anchor::left, bool upwards = false);
+    void path(std::vector<PlanePoint> points, Pen pen, Fill fill = Fill::none, bool closed = false);
+    void line(PlanePoint a, PlanePoint b, Pen pen = Pen::thin) { path({a, b}, pen); }
+    void polygon(std::vector<PlanePoint> points, Fill fill, Pen pen = Pen::outline) { path(std::move(points), pen, fill, true); }
+    void rectangle(PlanePoint a, PlanePoint b, Fill fill, Pen pen = Pen::outline);
+    void circle(PlanePoint centre, Length radius, Pen pen = Pen::outline, Fill fill = Fill::none);
+    void text(PlanePoint at, std::string words, Length height = text_height, Anchor anchor = Anchor::left, bool upwards = false);
 
     /// A line with a head at its end.
-    void arrow(Point from, Point to, Pen pen = Pen::load);
+    void arrow(PlanePoint from, PlanePoint to, Pen pen = Pen::load);
     /// Crossed centre lines that reach `reach` beyond the middle.
-    void centre_mark(Point centre, Length reach);
+    void centre_mark(PlanePoint centre, Length reach);
     /// A dimension along x or y between two points, its line at the given y or x, the words beside it.
-    void dimension_x(Point a, Point b, Length y, const std::string& words);
-    void dimension_y(Point a, Point b, Length x, const std::string& words);
+    void dimension_x(PlanePoint a, PlanePoint b, Length y, const std::string& words);
+    void dimension_y(PlanePoint a, PlanePoint b, Length x, const std::string& words);
     /// Words at the end of a thin line that points to something.
-    void leader(Point to, Point from, std::string words, Anchor anchor = Anchor::left);
+    void leader(PlanePoint to, PlanePoint from, std::string words, Anchor anchor = Anchor::left);
 
     [[nodiscard]] const std::string& title() const { return title_; }
     [[nodiscard]] const std::string& description() const { return description_; }
@@ -97,7 +97,7 @@ private:
 
 /// The corners of all that is drawn, with room for the text.
 struct Extent {
-    Point least, greatest;
+    PlanePoint least, greatest;
 };
 [[nodiscard]] Extent extent_of(const Drawing& drawing);
 

@@ -42,7 +42,7 @@ private:
         const double rounded = std::round(in_mm(length) * 1e4) / 1e4;
         pair(code, fmt::format("{:.4f}", rounded == 0.0 ? 0.0 : rounded));
     }
-    void point(int code, Point p) {
+    void point(int code, PlanePoint p) {
         number(code, p.x);
         number(code + 10, p.y);
     }

@@ -57,7 +57,7 @@ struct Pattern {
     bool passes;
     Edges x, y;
 
-    [[nodiscard]] Point at(Length px, Length py) const { return {px - x.least, py - y.least}; }
+    [[nodiscard]] PlanePoint at(Length px, Length py) const { return {px - x.least, py - y.least}; }
     [[nodiscard]] bool is_closed() const { return !x.open_at_least && !x.open_at_greatest && !y.open_at_least && !y.open_at_greatest; }
 };
 

@@ -80,11 +80,11 @@ private:
         Length top, bottom;  ///< below the head's seat
     };
     struct Label {
-        Point to;
+        PlanePoint to;
         std::string name, words;
     };
 
-    [[nodiscard]] Point at(Length y, Length depth) const { return {y, -depth}; }
+    [[nodiscard]] PlanePoint at(Length y, Length depth) const { return {y, -depth}; }
     [[nodiscard]] Length paper(Length length) const { return length / scale_; }
     [[nodiscard]] Length bottom() const { return laid_.back().bottom; }
 
@@ -178,7 +178,7 @@ private:
         const bool broken_left = ply.outline.y_min<span.from, broken_right = ply.outline.y_max> span.to;
         const auto tooth = paper(mm(1));
         const auto middle = 0.5 * (top + low);
-        std::vector<Point> points{at(span.from, top), at(span.to, top)};
+        std::vector<PlanePoint> points{at(span.from, top), at(span.to, top)};
         if (broken_right) points.insert(points.end(), {at(span.to + tooth, top + 0.4 * (low - top)), at(span.to - tooth, middle)});
         points.push_back(at(span.to, low));
         points.push_back(at(span.from, low));
@@ -298,7 +298,7 @@ private:
         const auto lowest = at(mm(0), bottom() + joint_.bolt.thread.nut_height).y;
         const auto up = places.back() < lowest ? 0.5 * (lowest - places.back()) : mm(0);
         for (std::size_t i = 0; i < list.size(); ++i) {
-            const Point from{column, places[i] + up};
+            const PlanePoint from{column, places[i] + up};
             drawing_.leader(list[i].to, from, cut(list[i].name, 40));
             drawing_.text({column + paper(mm(1)), from.y - paper(mm(5.3))}, cut(list[i].words, 40));
         }
@@ -394,12 +394,16 @@ struct Plan {
 Drawing section_picture(const Assessment& assessment, SectionDetail detail) { return SectionDrawer(assessment, detail).drawn(); }
 
 const CheckResult* governing_of_bolts(const Assessment& assessment) {
-    const CheckResult* worst = nullptr;
+    const CheckResult *worst = nullptr, *worst_in_plane = nullptr;
+    const auto worse = [](const CheckResult*& than, const CheckResult& result) {
+        if (than == nullptr || result.outcome.utilisation > than->outcome.utilisation) than = &result;
+    };
     for (const auto& result : assessment.checks()) {
-        const bool of_a_bolt = result.outcome.applicable && result.where.bolt >= 0 && result.where.load_case >= 0;
-        if (of_a_bolt && (worst == nullptr || result.outcome.utilisation > worst->outcome.utilisation)) worst = &result;
+        if (!result.outcome.applicable || result.where.bolt < 0 || result.where.load_case < 0) continue;
+        worse(worst, result);
+        if (assessment.state.load(result.where.load_case, result.where.bolt).resultant > newton(1)) worse(worst_in_plane, result);
     }
-    return worst;
+    return worst_in_plane != nullptr ? worst_in_plane : worst;
 }
 
 std::vector<BoltUse> use_of_bolts(const Assessment& assessment, const CheckResult& result) {
@@ -451,7 +455,7 @@ Drawing pattern_picture(const Assessment& assessment) {
         drawing.text({plan.x.from + plan.paper(mm(16)), below - plan.paper(mm(1.1))},
                      fmt::format("{} in the plane{}", told(Value(greatest), 3), room ? "; beside each bolt its utilisation" : ""));
     }
-    const Point corner{plan.x.from, below - plan.paper(mm(14))};
+    const PlanePoint corner{plan.x.from, below - plan.paper(mm(14))};
     drawing.arrow(corner, {corner.x + plan.paper(mm(8)), corner.y}, Pen::thin);
     drawing.arrow(corner, {corner.x, corner.y + plan.paper(mm(8))}, Pen::thin);
     drawing.text({corner.x + plan.paper(mm(9)), corner.y - plan.paper(mm(1.1))}, "x, along the rail");

@@ -18,7 +18,7 @@ enum class SectionDetail { dimensions, parts };
 [[nodiscard]] Drawing section_picture(const Assessment& assessment, SectionDetail detail);
 
 /// The result whose case is drawn in the plan: of the checks that look at one bolt in one load case, the one with the greatest
-/// utilisation. Nothing where no check does.
+/// utilisation, and before others one whose load lies in the plane. Nothing where no check does.
 [[nodiscard]] const CheckResult* governing_of_bolts(const Assessment& assessment);
 
 /// What the bolts feel of the case of a result, and how far each is used.

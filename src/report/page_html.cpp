@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "quantity/characters.hpp"
 #include "report/escape.hpp"
 #include "report/page.hpp"
 #include "report/style.hpp"
@@ -39,6 +40,26 @@ std::string formula_markup(std::string_view text) {
         at = end;
     }
     return out;
+}
+
+/// Text of a table's cell: a long word may be broken, so that the table stays within the page.
+std::string cell_markup(std::string_view text) {
+    constexpr std::size_t most = 22;
+    std::string out, run;
+    std::size_t width = 0;
+    for (const char c : text) {
+        if (width == most && !continues_character(c)) {
+            out += markup_text(run) + "<wbr>";
+            run.clear();
+            width = 0;
+        }
+        run += c;
+        if (c == ' ' || c == '-')
+            width = 0;
+        else if (!continues_character(c))
+            ++width;
+    }
+    return out + markup_text(run);
 }
 
 const char* class_of(Tone tone) {
@@ -118,7 +139,7 @@ private:
         for (const auto& row : grid.rows) {
             out_ += "<tr>";
             for (std::size_t i = 0; i < row.size(); ++i) {
-                const auto words = markup_text(row[i].words);
+                const auto words = cell_markup(row[i].words);
                 if (i == 0)
                     out_ += fmt::format("<th scope=\"row\"{}>{}</th>", side_of(grid.columns[i]), words);
                 else if (row[i].tone == Tone::plain)

@@ -12,9 +12,12 @@ namespace {
 /// One line that Markdown shows as it is: neither line ends nor marks at its beginning mean anything.
 std::string line_text(std::string_view text) {
     auto out = markdown_text(shown(text, text.size()));
-    const auto first = out.find_first_not_of("0123456789");
-    if (!out.empty() && (out.front() == '-' || out.front() == '+' || out.front() == '=')) out.insert(out.begin(), '\\');
-    if (first != std::string::npos && first > 0 && (out[first] == '.' || out[first] == ')')) out.insert(first, "\\");
+    const auto ends_mark = [&](std::size_t at) { return at >= out.size() || out[at] == ' '; };
+    const auto digits = out.find_first_not_of("0123456789");
+    if (digits != std::string::npos && digits > 0 && (out[digits] == '.' || out[digits] == ')') && ends_mark(digits + 1))
+        out.insert(digits, "\\");
+    else if (!out.empty() && (out.front() == '-' || out.front() == '+' || out.front() == '=') && (ends_mark(1) || out[1] == out[0]))
+        out.insert(out.begin(), '\\');
     return out;
 }
 

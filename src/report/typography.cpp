@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "report/typography.hpp"
 
+#include <algorithm>
 #include <array>
+#include <optional>
 #include <utility>
 
 namespace faywright {
@@ -12,38 +14,42 @@ bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 bool is_of_unit(char c) { return is_letter(c) || is_digit(c) || c == '*' || c == '/'; }
 
+/// What is written otherwise, and what is as it is. Only lengths and times have powers.
 constexpr std::array<std::pair<std::string_view, std::string_view>, 7> words{
     {{"um", "µm"}, {"uA", "µA"}, {"degC", "°C"}, {"deg", "°"}, {"ohm", "Ω"}, {"kohm", "kΩ"}, {"Mohm", "MΩ"}}};
+constexpr std::array<std::string_view, 5> with_powers{"mm", "m", "cm", "s", "um"};
+constexpr std::array<std::string_view, 14> others{"N", "kN", "kg", "g", "mg", "MPa", "GPa", "K", "a", "d", "L", "mol", "S", "C"};
 
-/// A unit made of words joined by "*" and "/", each with or without a power.
-std::string unit_of(std::string_view unit) {
+template <class List>
+bool has(const List& list, std::string_view word) {
+    return std::find(list.begin(), list.end(), word) != list.end();
+}
+
+/// A unit made of words joined by "*" and "/", each with or without a power; nothing where it is none.
+std::optional<std::string> unit_of(std::string_view unit) {
     std::string out;
-    for (std::size_t at = 0; at < unit.size();) {
-        auto end = at;
+    while (true) {
+        std::size_t end = 0;
         while (end < unit.size() && is_letter(unit[end])) ++end;
-        if (end == at) {
-            const char c = unit[at++];
-            const bool power = at >= 2 && is_letter(unit[at - 2]);
-            if (c == '*')
-                out += "·";
-            else if (power && c == '2')
-                out += "²";
-            else if (power && c == '3')
-                out += "³";
-            else if (power && c == '4')
-                out += "⁴";
-            else
-                out += c;
-            continue;
-        }
-        const auto word = unit.substr(at, end - at);
+        const auto word = unit.substr(0, end);
         auto told = word;
         for (const auto& [plain, better] : words)
             if (plain == word) told = better;
+        if (told == word && !has(with_powers, word) && !has(others, word)) return std::nullopt;
         out += told;
-        at = end;
+        unit.remove_prefix(end);
+        if (!unit.empty() && is_digit(unit.front())) {
+            if (!has(with_powers, word)) return std::nullopt;
+            constexpr std::array<std::string_view, 3> powers{"²", "³", "⁴"};
+            if (unit.front() < '2' || unit.front() > '4') return std::nullopt;
+            out += powers.at(static_cast<std::size_t>(unit.front() - '2'));
+            unit.remove_prefix(1);
+        }
+        if (unit.empty()) return out;
+        if (unit.front() != '*' && unit.front() != '/') return std::nullopt;
+        out += unit.front() == '*' ? "·" : "/";
+        unit.remove_prefix(1);
     }
-    return out;
 }
 
 }  // namespace
@@ -51,6 +57,11 @@ std::string unit_of(std::string_view unit) {
 std::string typographic(std::string_view text) {
     std::string out;
     for (std::size_t at = 0; at < text.size();) {
+        if (text.substr(at).starts_with("+- ")) {
+            out += "±";
+            at += 2;
+            continue;
+        }
         const bool begins = at >= 2 && text[at - 1] == ' ' && is_digit(text[at - 2]) && is_letter(text[at]);
         if (!begins) {
             out += text[at++];
@@ -58,7 +69,8 @@ std::string typographic(std::string_view text) {
         }
         auto end = at;
         while (end < text.size() && is_of_unit(text[end])) ++end;
-        out += unit_of(text.substr(at, end - at));
+        const auto found = text.substr(at, end - at);
+        out += unit_of(found).value_or(std::string(found));
         at = end;
     }
     return out;

@@ -25,19 +25,10 @@ std::string percent(double share) {
 /// A share of variance as a person reads it: whole percents.
 std::string whole_percent(double share) { return fmt::format("{:.0f} %", 100.0 * share); }
 
-std::string likely(const EventTold& event) {
-    const auto& p = event.proportion;
-    if (event.barred != nullptr) return std::string("not counted: ") + event.barred;
-    if (p.samples == 0) return "nothing was drawn";
-    if (p.happened == 0) return fmt::format("none seen: fewer than {}", percent(p.high()));
-    if (p.happened == p.samples) return fmt::format("always seen: more than {}", percent(p.low()));
-    return fmt::format("{}, from {} to {}", percent(p.estimate()), percent(p.low()), percent(p.high()));
-}
-
 std::string events_text(const Uncertainty& u) {
     std::string out = "\n  HOW LIKELY in the joint's life; each bound with 95 % confidence\n";
     for (const auto& event : u.events)
-        out += wrapped(likely(event), "  " + fitted(event.info->title, label_width), std::string(label_width + 2, ' '));
+        out += wrapped(likelihood_text(event), "  " + fitted(event.info->title, label_width), std::string(label_width + 2, ' '));
     out += wrapped(
         "only these are drawn: fatigue, bearing, tear-out, the rail's section, the nut and its thread are not, so this is no probability "
         "that "
@@ -88,7 +79,18 @@ std::string ranking_text(const Uncertainty& u, const ResponseTold& r) {
     return out;
 }
 
-std::string parameters(const InputTold& input) {
+}  // namespace
+
+std::string likelihood_text(const EventTold& event) {
+    const auto& p = event.proportion;
+    if (event.barred != nullptr) return std::string("not counted: ") + event.barred;
+    if (p.samples == 0) return "nothing was drawn";
+    if (p.happened == 0) return fmt::format("none seen: fewer than {}", percent(p.high()));
+    if (p.happened == p.samples) return fmt::format("always seen: more than {}", percent(p.low()));
+    return fmt::format("{}, from {} to {}", percent(p.estimate()), percent(p.low()), percent(p.high()));
+}
+
+std::string distribution_text(const InputTold& input) {
     const auto first = print(input.first), second = print(input.second, 3);
     switch (input.shape) {
         case Shape::normal: return fmt::format("normal, mean {}, standard deviation {}", first, second);
@@ -98,8 +100,6 @@ std::string parameters(const InputTold& input) {
     return "";
 }
 
-}  // namespace
-
 std::string uncertainty_text(const Uncertainty& u) {
     std::string out = fmt::format("\nUNCERTAINTY  {} joints drawn, seed {}\n", u.done, u.seed);
     if (!u.complete()) out += fmt::format("  INCOMPLETE: stopped after {} of {} joints\n", u.done, u.wanted);
@@ -108,9 +108,9 @@ std::string uncertainty_text(const Uncertainty& u) {
     out += wrapped(fmt::format("shares are {}", ranking_method), "  ", "  ");
     out += "\n  INPUTS and what their distributions stand on\n";
     for (const auto& input : u.inputs)
-        out +=
-            wrapped(fmt::format("{}: {} ({}: {})", input.info->title, parameters(input), word(input.info->basis), input.info->basis_words),
-                    "  ", "      ");
+        out += wrapped(
+            fmt::format("{}: {} ({}: {})", input.info->title, distribution_text(input), word(input.info->basis), input.info->basis_words),
+            "  ", "      ");
     out += "\n  HOW the sampling takes the joint\n";
     for (const auto& note : uncertainty_notes()) out += wrapped(note, "  * ", "    ");
     return out;
