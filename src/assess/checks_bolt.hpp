@@ -41,6 +41,11 @@ struct BoltAssemblyStress {
         const auto answer = assembly_stress(s, steps);
         return limited(answer.reduced, bolt.property_class.proof_strength, AssemblyStress::formula.source);
     }
+
+    /// The greatest preload that the bolt stands while it is tightened: tension and torsion both grow with it.
+    static Force allowed(const State& s) {
+        return s.preload.greatest * static_cast<double>(s.joint->bolt.property_class.proof_strength / s.constants.assembly.reduced);
+    }
 };
 
 struct BoltWorkingStress {
@@ -69,6 +74,14 @@ struct BoltWorkingStress {
             if (factor < 1e6) outcome.design_factor = factor;
         }
         return outcome;
+    }
+
+    /// The greatest clamp of life, load apart, that the bolt stands; none where torsion and load leave no room for it.
+    static Force allowed(const State& s, const Where& w) {
+        const auto room = squared(s.joint->bolt.property_class.proof_strength) - 3.0 * squared(0.5 * s.constants.assembly.torsion);
+        if (room <= squared(MPa(0))) return newton(0);
+        return max(sqrt(room) * s.thread.stress_area - s.factor_of(w.load_case) * s.bolt_share * s.load(w.load_case, w.bolt).tension,
+                   newton(0));
     }
 };
 

@@ -64,6 +64,18 @@ struct SlipCheck {
         if (pulls > newton(1e-3)) outcome.design_factor = plane.slip_factor * clamp / pulls;
         return outcome;
     }
+
+    /// The least clamp that resists, where friction is counted on; nothing where the faces have none to resist with.
+    static std::optional<Force> needed(const State& s, const Where& w) {
+        const auto& plane = s.joint->planes[static_cast<std::size_t>(w.part)];
+        const auto& load = s.load(w.load_case, w.bolt);
+        const double gamma_M3 = s.load_case(w.load_case).is_static() ? 1.0 : 1.25;
+        const Force shear = s.factor_of(w.load_case) * load.resultant / static_cast<double>(s.joint->planes.size());
+        const Force relief = s.clamp_share * s.factor_of(w.load_case) * load.tension;
+        if (shear <= newton(0)) return newton(0);
+        if (plane.slip_factor <= 0.0) return std::nullopt;
+        return relief + gamma_M3 * shear / plane.slip_factor;
+    }
 };
 
 struct Separation {
@@ -81,6 +93,11 @@ struct Separation {
         auto outcome = limited(F_PA, F_K, source);
         if (c_P * F_A > newton(1e-3)) outcome.design_factor = F_K / (c_P * F_A);
         return outcome;
+    }
+
+    /// The least clamp that keeps the faces closed.
+    static Force needed(const State& s, const Where& w) {
+        return s.factor_of(w.load_case) * s.clamp_share * s.load(w.load_case, w.bolt).tension;
     }
 };
 

@@ -336,6 +336,10 @@ struct Composer {
         m.life_low = lives[0];
         m.life = t;
         m.life_high = lives[2];
+        // Zinc waits until the paint over it is gone.
+        m.fast = {body.paint_low, 0.0, m.life_low};
+        m.central = {k_p * t_p, 0.0, m.life};
+        m.slow = {k_p * body.paint_high, 0.0, m.life_high};
         tell("r_low", "low end: those of own rate and couple together, isolation's factor of 2.7 in it", m.total.low);
         tell("r_high", "high end", m.total.high);
         tell("t_low", "low end of the paint's life + d/r_high, nothing for their company", m.life_low);
@@ -373,9 +377,10 @@ struct Composer {
             const auto paid = c.now->anode == partner.metal ? c.left : RateBand{};
             zinc_gone = zinc_lives(partner, sum(zinc_rate(partner, c), paid));
         }
-        const auto life = [&](Speed first, Speed then, Duration gone, double pits) {
-            const auto mean = m.thickness / pits, by_then = first * gone;
-            return by_then >= mean ? mean / first : gone + (mean - by_then) / max(then, um_per_a(1e-6));
+        const auto course = [&](Speed first, Speed then, Duration gone) -> Course {
+            const auto mean = m.thickness / PitDepth::middle, by_then = first * gone;
+            if (by_then >= mean) return {mean / first, 1.0, mean / first};
+            return {gone, by_then / mean, gone + (mean - by_then) / max(then, um_per_a(1e-6))};
         };
         // Rate and pit factor vary apart from each other: their scatters add in quadrature.
         const double pits = std::log(PitDepth::high / PitDepth::middle);
@@ -383,11 +388,12 @@ struct Composer {
             const double rates = middle > um_per_a(0) && end > um_per_a(0) ? std::abs(std::log(static_cast<double>(end / middle))) : 0.0;
             return std::exp(std::hypot(rates, pits));
         };
-        m.life = life(m.total.rate, after.rate, zinc_gone[1], PitDepth::middle);
-        m.life_low =
-            life(m.total.rate * far(m.total.high, m.total.rate), after.rate * far(after.high, after.rate), zinc_gone[0], PitDepth::middle);
-        m.life_high =
-            life(m.total.rate / far(m.total.low, m.total.rate), after.rate / far(after.low, after.rate), zinc_gone[2], PitDepth::middle);
+        m.central = course(m.total.rate, after.rate, zinc_gone[1]);
+        m.fast = course(m.total.rate * far(m.total.high, m.total.rate), after.rate * far(after.high, after.rate), zinc_gone[0]);
+        m.slow = course(m.total.rate / far(m.total.low, m.total.rate), after.rate / far(after.low, after.rate), zinc_gone[2]);
+        m.life = m.central.end;
+        m.life_low = m.fast.end;
+        m.life_high = m.slow.end;
         heading(fmt::format("{}: {}", m.name, m.stake));
         tell("h", "depth of pits that is stood: a quarter of the wall, at most 0.5 mm", m.thickness);
         tell("k", "pits are this many times as deep as the mean loss: geometric mean of 3 and 10", PitDepth::middle);
@@ -417,10 +423,13 @@ struct Composer {
             out.members.push_back(std::move(m));
         else {
             // The worse stays, and the worse of both ends.
+            const auto fast = m.life_low < same->life_low ? m.fast : same->fast, slow = m.life_high < same->life_high ? m.slow : same->slow;
             const auto low = min(m.life_low, same->life_low), high = min(m.life_high, same->life_high);
             if (m.life < same->life) *same = std::move(m);
             same->life_low = low;
             same->life_high = high;
+            same->fast = fast;
+            same->slow = slow;
         }
     }
 

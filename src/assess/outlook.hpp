@@ -67,6 +67,20 @@ struct ContactOutlook {
     Severity severity = Severity::still;
 };
 
+/// How something is used up: in proportion to time up to a bend, and from there to the end.
+struct Course {
+    Duration bend;
+    double used_at_bend = 0.0;
+    Duration end;
+
+    /// The share used up after some time; 1 from the end on.
+    [[nodiscard]] double used(Duration after) const {
+        if (after >= end) return 1.0;
+        if (after < bend) return used_at_bend * static_cast<double>(after / bend);
+        return used_at_bend + (1.0 - used_at_bend) * static_cast<double>((after - bend) / (end - bend));
+    }
+};
+
 /// One thing that is used up.
 struct MemberOutlook {
     std::string name;   ///< "drawbar", "rail at drawbar", "bolts"
@@ -74,6 +88,7 @@ struct MemberOutlook {
     Length thickness;   ///< what may be lost
     RateBand own, added, total;
     Duration life_low, life, life_high;
+    Course fast, central, slow;                 ///< they end with these lives; of zinc and pits, which have a thickness
     std::optional<Duration> by_upper, by_mean;  ///< of zinc at the central rate, by the power law of ISO 9224
     bool pits = false;                          ///< aluminium by its pits, in distinction from zinc or steel of a part so named
     bool is_wall = false;                       ///< aluminium, which nobody renews

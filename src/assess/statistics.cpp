@@ -4,6 +4,8 @@
 #include <Eigen/Cholesky>
 #include <boost/math/distributions/binomial.hpp>
 
+#include <algorithm>
+
 namespace faywright {
 
 namespace {
@@ -74,6 +76,41 @@ double Quantiles::at(double share) const {
         below += here;
     }
     return 0.0;
+}
+
+double Quantiles::share_below(double x) const {
+    if (total_ == 0 || !(x > 0.0)) return 0.0;
+    const auto last = bin_of(x);
+    std::uint64_t below = 0;
+    for (std::size_t i = 0; i < last; ++i) below += counts_[i];
+    double part = 0.0;
+    if (last > 0) {
+        const auto octave = static_cast<int>((last - 1) / each);
+        const double inside = std::ldexp(x, -(octave + lowest)) - 1.0;  // of the octave
+        part = inside * static_cast<double>(each) - static_cast<double>((last - 1) % each);
+    }
+    return (static_cast<double>(below) + std::clamp(part, 0.0, 1.0) * static_cast<double>(counts_[last])) / static_cast<double>(total_);
+}
+
+Histogram histogram(const Quantiles& quantiles, std::size_t bins) {
+    constexpr double tail = 0.001;
+    Histogram out{quantiles.at(tail), quantiles.at(1.0 - tail), {}, 0.0, 0.0};
+    if (out.greatest <= 0.0 && quantiles.share_below(0x1p24) <= 0.0) return out;
+    if (out.greatest <= out.least) {
+        out.shares = {1.0};
+        return out;
+    }
+    const auto edge = [&](std::size_t i) {
+        return out.least + (out.greatest - out.least) * static_cast<double>(i) / static_cast<double>(bins);
+    };
+    double below = out.below = quantiles.share_below(out.least);
+    for (std::size_t i = 1; i <= bins; ++i) {
+        const double upto = quantiles.share_below(i == bins ? out.greatest : edge(i));
+        out.shares.push_back(upto - below);
+        below = upto;
+    }
+    out.above = 1.0 - below;
+    return out;
 }
 
 }  // namespace faywright

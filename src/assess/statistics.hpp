@@ -84,6 +84,8 @@ public:
     void join(const Quantiles& other);
     /// The value below which the share lies, from 0 to 1; 0 without samples.
     [[nodiscard]] double at(double share) const;
+    /// The share that lies below the value, evenly spread within a bin; 0 without samples.
+    [[nodiscard]] double share_below(double x) const;
 
 private:
     static constexpr int octaves = 48, lowest = -24;
@@ -101,5 +103,15 @@ private:
     std::vector<std::uint64_t> counts_;
     std::uint64_t total_ = 0;
 };
+
+/// Shares of samples in equal bins from `least` to `greatest`, and of what lies beyond: together they are one.
+struct Histogram {
+    double least = 0.0, greatest = 0.0;
+    std::vector<double> shares;
+    double below = 0.0, above = 0.0;
+};
+
+/// Of all but a thousandth at either end, in so many bins. A single bin where the samples do not differ, none without samples.
+[[nodiscard]] Histogram histogram(const Quantiles& quantiles, std::size_t bins);
 
 }  // namespace faywright

@@ -181,6 +181,7 @@ Uncertainty uncertainty(const Assessment& assessment, const UncertaintySettings&
     for (std::size_t i = 0; i < most_responses; ++i) {
         const auto told = [&](double number) { return i == residual_clamp ? Value(newton(number)) : Value(number); };
         const auto& quantiles = sampled.quantiles[i];
+        auto bins = histogram(quantiles, histogram_bins);
         result.responses[i] = {&uncertain_responses[i],
                                i == slip_utilisation ? joint.slip_barred() : nullptr,
                                told(sampled.done == 0 ? 0.0 : sampled.moments.mean(scores + i)),
@@ -188,7 +189,8 @@ Uncertainty uncertainty(const Assessment& assessment, const UncertaintySettings&
                                told(quantiles.at(0.05)),
                                told(quantiles.at(0.50)),
                                told(quantiles.at(0.95)),
-                               ranking(sampled.moments, scores, i)};
+                               ranking(sampled.moments, scores, i),
+                               {told(bins.least), told(bins.greatest), std::move(bins.shares), bins.below, bins.above}};
     }
     return result;
 }

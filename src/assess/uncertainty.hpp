@@ -63,11 +63,20 @@ struct EventTold {
     Proportion proportion;
 };
 
+/// How a response's samples lie: shares in equal bins from `least` to `greatest`, and of what lies beyond.
+struct HistogramTold {
+    Value least, greatest;
+    std::vector<double> shares;
+    double below = 0.0, above = 0.0;
+};
+inline constexpr std::size_t histogram_bins = 40;
+
 struct ResponseTold {
     const ResponseInfo* info = nullptr;
     const char* barred = nullptr;
     Value mean, deviation, low, median, high;  ///< 5, 50 and 95 % quantiles
     Ranking ranking;                           ///< of the inputs told
+    HistogramTold histogram;
 };
 
 struct Uncertainty {

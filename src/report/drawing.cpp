@@ -75,6 +75,8 @@ void Drawing::leader(PlanePoint to, PlanePoint from, std::string words, Anchor a
     text({from.x + aside, from.y - on_paper(0.35 * text_height)}, std::move(words), text_height, anchor);
 }
 
+Length width_of(std::string_view words, Length height) { return height * (character_width * static_cast<double>(display_width(words))); }
+
 Extent extent_of(const Drawing& drawing) {
     bool first = true;
     Extent out{{mm(0), mm(0)}, {mm(0), mm(0)}};
@@ -92,7 +94,7 @@ Extent extent_of(const Drawing& drawing) {
         } else {
             const auto& text = std::get<DrawnText>(shape);
             const Length height = drawing.on_paper(text.height);
-            const Length width = height * (character_width * static_cast<double>(display_width(text.words)));
+            const Length width = width_of(text.words, height);
             const double before = text.anchor == Anchor::left ? 0.0 : text.anchor == Anchor::middle ? 0.5 : 1.0;
             const Length from = -before * width, to = (1.0 - before) * width;
             if (text.upwards) {

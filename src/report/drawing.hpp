@@ -18,7 +18,7 @@ struct PlanePoint {
 [[nodiscard]] inline PlanePoint operator+(PlanePoint a, PlanePoint b) { return {a.x + b.x, a.y + b.y}; }
 
 /// What a line means; how thick and how broken it is follows from that.
-enum class Pen { outline, thin, hidden, centre, load, limit, least, greatest };
+enum class Pen { outline, thin, hidden, centre, load, limit, least, greatest, grid };
 
 /// What an area is made of, told by its hatching and not by its colour alone.
 enum class Fill { none, steel, other_steel, aluminium, tube, layer, fastener, pale, failing };
@@ -94,6 +94,9 @@ private:
     double scale_;
     std::vector<Shape> shapes_;
 };
+
+/// On paper; no text of this height is wider.
+[[nodiscard]] Length width_of(std::string_view words, Length height);
 
 /// The corners of all that is drawn, with room for the text.
 struct Extent {

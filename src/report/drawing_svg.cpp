@@ -28,6 +28,7 @@ Stroke stroke_of(Pen pen) {
         case Pen::limit: return {0.35, "2 1", "#8a1c00"};
         case Pen::least: return {0.5, "", "#003f6b"};
         case Pen::greatest: return {0.35, "4 1.5", "#003f6b"};
+        case Pen::grid: return {0.15, "", "#999"};
     }
     return {0.25, "", "#000"};
 }

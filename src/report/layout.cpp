@@ -15,7 +15,7 @@ std::string fitted_right(std::string_view text, std::size_t width) {
     return std::string(width - used, ' ') + std::string(text);
 }
 
-std::string wrapped(std::string_view text, std::string_view first, std::string_view rest) {
+std::string wrapped(std::string_view text, std::string_view first, std::string_view rest, std::size_t width) {
     std::string out(first);
     std::size_t used = display_width(first);
     bool fresh = true;
@@ -24,14 +24,14 @@ std::string wrapped(std::string_view text, std::string_view first, std::string_v
         auto word = text.substr(0, space);
         text = space == std::string_view::npos ? std::string_view{} : text.substr(space + 1);
         if (word.empty()) continue;
-        if (!fresh && used + 1 + display_width(word) > page_width) {
+        if (!fresh && used + 1 + display_width(word) > width) {
             out += '\n';
             out += rest;
             used = display_width(rest);
             fresh = true;
         }
-        while (used + (fresh ? 0 : 1) + display_width(word) > page_width) {
-            const auto room = page_width - used;
+        while (used + (fresh ? 0 : 1) + display_width(word) > width) {
+            const auto room = width - used;
             auto cut = word.substr(0, bytes_of(word, room)).find_last_of("/,)+=");
             auto bytes = cut == std::string_view::npos || cut == 0 ? bytes_of(word, room) : cut + 1;
             out += word.substr(0, bytes);

@@ -18,7 +18,8 @@ inline constexpr std::size_t page_width = 80;
 
 /// Paragraph broken between words to the page width. `first` begins the first line, `rest` the others. A word too long
 /// for the line is broken after an operator or, failing that, where the line ends.
-[[nodiscard]] std::string wrapped(std::string_view text, std::string_view first = "", std::string_view rest = "");
+[[nodiscard]] std::string wrapped(std::string_view text, std::string_view first = "", std::string_view rest = "",
+                                  std::size_t width = page_width);
 
 /// A cell of a comma separated line: always quoted, and never a formula.
 [[nodiscard]] std::string csv_cell(std::string text);
