@@ -8,6 +8,7 @@
 #include "report/comparison_report.hpp"
 #include "report/hole_drawings.hpp"
 #include "report/parts_list.hpp"
+#include "report/sheets.hpp"
 
 #include <fmt/format.h>
 
@@ -171,6 +172,8 @@ int report(const ReportOptions& options) {
         if (options.sampling.uncertainty) drawn = sampled(assessment, sampling);
         add_calculation(read, identification, drawn, tables, documents);
     }
+    if (wanted("sheet")) documents.push_back({"shop-sheet.html", page_html(shop_sheet(assessment, tables, identification))});
+    if (wanted("care")) documents.push_back({"care-sheet.html", page_html(care_sheet(assessment, tables, identification))});
     if (wanted("parts")) documents.push_back({"parts.csv", parts_list_csv(assessment, tables, options.joints)});
     if (wanted("holes"))
         for (const auto& [stem, drawing] : hole_drawings(assessment)) {

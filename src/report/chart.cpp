@@ -74,7 +74,7 @@ void draw_scale_left(Drawing& drawing, const Scale& scale, Length x, Length righ
     if (!words.empty()) drawing.text({x - mm(2.6) - widest, 0.5 * (scale.from + scale.to)}, words, chart_text, Anchor::middle, true);
 }
 
-void draw_mark(Drawing& drawing, Point at, Mark mark) {
+void draw_mark(Drawing& drawing, PlanePoint at, Mark mark) {
     const auto r = mm(1.1);
     switch (mark) {
         case Mark::disc: return drawing.circle(at, r, Pen::thin, Fill::layer);
@@ -95,7 +95,7 @@ std::string bolt_case(const Joint& joint, const Where& where) {
     return fmt::format("\"{}\", bolt {}", cut(joint.load_cases[static_cast<std::size_t>(where.load_case)].name, 40), where.bolt + 1);
 }
 
-Length draw_paragraph(Drawing& drawing, Point top, std::string_view words, Length height) {
+Length draw_paragraph(Drawing& drawing, PlanePoint top, std::string_view words, Length height) {
     const auto columns = static_cast<std::size_t>((chart_width - top.x) / width_of("m", height));
     const auto lines = wrapped(words, "", "", columns);
     auto y = top.y;

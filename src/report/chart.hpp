@@ -65,7 +65,7 @@ void draw_scale_below(Drawing& drawing, const Scale& scale, Length y, Length top
 void draw_scale_left(Drawing& drawing, const Scale& scale, Length x, Length right, const std::string& words);
 
 enum class Mark { disc, ring, square, triangle, cross };
-void draw_mark(Drawing& drawing, Point at, Mark mark);
+void draw_mark(Drawing& drawing, PlanePoint at, Mark mark);
 
 /// Text from a file, cut with ".." to so many characters.
 [[nodiscard]] std::string cut(std::string_view text, std::size_t most);
@@ -77,6 +77,6 @@ void draw_mark(Drawing& drawing, Point at, Mark mark);
 inline const Length chart_width = mm(161);
 
 /// Lines of words from `top` downwards, to the chart's width; gives the height below them.
-Length draw_paragraph(Drawing& drawing, Point top, std::string_view words, Length height = chart_text);
+Length draw_paragraph(Drawing& drawing, PlanePoint top, std::string_view words, Length height = chart_text);
 
 }  // namespace faywright

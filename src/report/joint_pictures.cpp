@@ -55,8 +55,7 @@ public:
         frame_ = frame();
         const auto& thread = joint_.bolt.thread;
         const Length height = joint_.grip() + thread.head_height + max(joint_.bolt.length - joint_.grip(), thread.nut_height);
-        scale_ = detail_ == SectionDetail::dimensions ? scale_for(frame_.width(), height, mm(75), mm(150))
-                                                      : scale_for(frame_.width(), height, mm(75), mm(105));
+        scale_ = parts_only() ? scale_for(frame_.width(), height, mm(50), mm(85)) : scale_for(frame_.width(), height, mm(75), mm(150));
         lay_out();
         drawing_ = Drawing(fmt::format("The joint across the rail, through the bolts, {}{}", scale_text(scale_),
                                        thickened_ ? "; layers are drawn thicker than they are" : ""),
@@ -71,7 +70,7 @@ public:
             for (const auto& y : bolts_) draw_tube(y);
         for (const auto& y : bolts_) draw_bolt(y);
         label();
-        if (detail_ == SectionDetail::dimensions) dimensions();
+        if (!parts_only()) dimensions();
         return std::move(drawing_);
     }
 
@@ -82,10 +81,12 @@ private:
     struct Label {
         PlanePoint to;
         std::string name, words;
+        std::string item;  ///< its number in the parts list and what it is, in a word
     };
 
     [[nodiscard]] PlanePoint at(Length y, Length depth) const { return {y, -depth}; }
     [[nodiscard]] Length paper(Length length) const { return length / scale_; }
+    [[nodiscard]] bool parts_only() const { return detail_ == SectionDetail::parts; }
     [[nodiscard]] Length bottom() const { return laid_.back().bottom; }
 
     /// All that has an end; what runs on is broken off a little beyond.
@@ -244,13 +245,18 @@ private:
         drawing_.line(at(y, -thread.head_height - paper(mm(3))), at(y, end + paper(mm(3))), Pen::centre);
     }
 
+    /// Numbers as in the list of parts: bolt, nut, washers, tube, plates, layers.
     [[nodiscard]] std::vector<Label> labels() const {
         const auto& bolt = joint_.bolt;
         const auto right = bolts_.back();
+        const int washers = (bolt.head_washer ? 1 : 0) + (bolt.nut_washer ? 1 : 0);
+        const int tube_item = 3 + washers, first_plate = tube_item + (a_.state.tube.present ? 1 : 0);
+        const auto plates = std::count_if(joint_.plies.begin(), joint_.plies.end(), [](const Ply& p) { return p.role == PlyRole::plate; });
+        int washer_item = 3, plate_item = first_plate, layer_item = first_plate + static_cast<int>(plates);
         std::vector<Label> out;
         out.push_back({at(right + 0.7 * bolt.thread.across_corners / 2.0, -bolt.thread.head_height / 2.0),
                        fmt::format("bolt {} x {}", bolt.thread.name, length_text(bolt.length)),
-                       fmt::format("{}, {}", bolt.property_class.bolt_class, bolt.finish.name)});
+                       fmt::format("{}, {}", bolt.property_class.bolt_class, bolt.finish.name), "1 bolt"});
         for (std::size_t i = 0; i < joint_.stack.size(); ++i) {
             const auto& entry = joint_.stack[i];
             const auto middle = 0.5 * (laid_[i].top + laid_[i].bottom);
@@ -258,7 +264,8 @@ private:
             if (entry.kind == StackKind::washer) {
                 const auto& washer = *bolt.washer(i == first_washer());
                 out.push_back({at(right + 0.45 * washer.outside_diameter, middle), fmt::format("washer {}", washer.name),
-                               fmt::format("{} x {}", length_text(washer.outside_diameter), length_text(washer.thickness))});
+                               fmt::format("{} x {}", length_text(washer.outside_diameter), length_text(washer.thickness)),
+                               fmt::format("{} washer", washer_item++)});
             } else if (entry.kind == StackKind::ply) {
                 const auto& ply = joint_.plies[index];
                 const auto span = span_of(ply);
@@ -266,20 +273,23 @@ private:
                 out.push_back(
                     {at(min(outermost, span.to), middle),
                      fmt::format("{}, {} thick, hole {}", cut(ply.name, 20), length_text(ply.thickness), length_text(ply.hole_diameter)),
-                     ply.material.name});
+                     ply.material.name,
+                     ply.role == PlyRole::plate ? fmt::format("{} {}", plate_item++, cut(ply.name, 22)) : cut(ply.name, 24)});
             } else if (entry.kind == StackKind::layer) {
                 const auto& layer = joint_.layers[index];
                 out.push_back({at(spans_of_layer(i).back().to - paper(mm(2)), middle), layer.material.name,
-                               fmt::format("{} thick", told(Value(layer.thickness)))});
+                               fmt::format("{} thick", told(Value(layer.thickness))),
+                               fmt::format("{} {}", layer_item++, cut(layer.material.name, 22))});
             } else if (entry.kind == StackKind::cavity && a_.state.tube.present) {
                 const auto& tube = a_.state.tube;
                 out.push_back({at(right + 0.5 * (tube.stock->outside_diameter / 2.0 + tube.bore / 2.0), middle),
                                fmt::format("crush tube {} x {}, {} long", length_text(tube.stock->outside_diameter),
                                            length_text(tube.stock->wall), length_text(tube.length)),
-                               joint_.section->tube.material.name});
+                               joint_.section->tube.material.name, fmt::format("{} tube", tube_item)});
             }
         }
-        out.push_back({at(right + 0.7 * bolt.thread.across_corners / 2.0, bottom() + bolt.thread.nut_height / 2.0), "nut", nut_text()});
+        out.push_back(
+            {at(right + 0.7 * bolt.thread.across_corners / 2.0, bottom() + bolt.thread.nut_height / 2.0), "nut", nut_text(), "2 nut"});
         return out;
     }
 
@@ -291,7 +301,7 @@ private:
     void label() {
         auto list = labels();
         std::stable_sort(list.begin(), list.end(), [](const Label& x, const Label& y) { return x.to.y > y.to.y; });
-        const auto column = frame_.to + paper(mm(9)), step = paper(mm(10));
+        const auto column = frame_.to + paper(mm(9)), step = paper(parts_only() ? mm(6) : mm(10));
         std::vector<Length> places;
         for (const auto& each : list) places.push_back(places.empty() ? each.to.y : min(each.to.y, places.back() - step));
         // Pushed down too far, the column moves up as a whole.
@@ -299,8 +309,8 @@ private:
         const auto up = places.back() < lowest ? 0.5 * (lowest - places.back()) : mm(0);
         for (std::size_t i = 0; i < list.size(); ++i) {
             const PlanePoint from{column, places[i] + up};
-            drawing_.leader(list[i].to, from, cut(list[i].name, 40));
-            drawing_.text({column + paper(mm(1)), from.y - paper(mm(5.3))}, cut(list[i].words, 40));
+            drawing_.leader(list[i].to, from, parts_only() ? list[i].item : cut(list[i].name, 40));
+            if (!parts_only()) drawing_.text({column + paper(mm(1)), from.y - paper(mm(5.3))}, cut(list[i].words, 40));
         }
     }
 

@@ -71,8 +71,8 @@ Drawing joint_diagram(const Assessment& a) {
     const auto y = Axis<Force>::even(nothing, 1.03 * worst.bolt_most, kN(1), mm(0), mm(85), 7);
     draw_scale_below(drawing, x.scale(), mm(0), mm(85), "elongation, µm");
     draw_scale_left(drawing, y.scale(), mm(14), mm(156), "force of one bolt, kN");
-    const auto on_bolt = [&](Force force) { return Point{x.at(springs.stretched(force)), y.at(force)}; };
-    const auto on_parts = [&](Force clamp, Force force) { return Point{x.at(springs.relieved(clamp, force)), y.at(force)}; };
+    const auto on_bolt = [&](Force force) { return PlanePoint{x.at(springs.stretched(force)), y.at(force)}; };
+    const auto on_parts = [&](Force clamp, Force force) { return PlanePoint{x.at(springs.relieved(clamp, force)), y.at(force)}; };
 
     // Between the parts' lines of least and greatest clamp lies every joint of this kind.
     drawing.polygon({on_bolt(least), on_parts(least, nothing), on_parts(greatest, nothing), on_bolt(greatest)}, Fill::pale, Pen::grid);

@@ -31,7 +31,7 @@ struct Box {
     }
 };
 
-Box around(Point at, Length half) { return {at.x - half, at.x + half, at.y - half, at.y + half}; }
+Box around(PlanePoint at, Length half) { return {at.x - half, at.x + half, at.y - half, at.y + half}; }
 
 /// Room for words near a point: the nearest place of those tried that is free.
 class Places {
@@ -39,13 +39,13 @@ public:
     explicit Places(Box frame) : frame_(frame) {}
     void take(const Box& box) { taken_.push_back(box); }
 
-    [[nodiscard]] Point find(Point about, Length width, Length height) const {
+    [[nodiscard]] PlanePoint find(PlanePoint about, Length width, Length height) const {
         static constexpr std::array<std::pair<double, double>, 12> directions{
             {{1, 0}, {1, 1}, {0, 1}, {-1, 1}, {-1, 0}, {-1, -1}, {0, -1}, {1, -1}, {2, 1}, {-2, 1}, {2, -1}, {-2, -1}}};
         for (int ring = 0; ring < 12; ++ring)
             for (const auto& [dx, dy] : directions) {
                 const auto away = mm(2.6) + mm(1.8) * static_cast<double>(ring);
-                const Point middle{about.x + dx * (away + 0.5 * width - mm(0.8)), about.y + dy * away};
+                const PlanePoint middle{about.x + dx * (away + 0.5 * width - mm(0.8)), about.y + dy * away};
                 const Box box{middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * height, middle.y + 0.5 * height};
                 if (box.within(frame_) && std::none_of(taken_.begin(), taken_.end(), [&](const Box& b) { return b.meets(box); }))
                     return middle;
@@ -139,7 +139,7 @@ Drawing isolation_picture(const IsolationRanking& ranking) {
     const auto words = fmt::format("promised: {}", told(Value(ranking.promised)));
     drawing.text({mm(17), y.at(ranking.promised) + mm(0.8)}, words, tick_text);
     places.take({mm(17), mm(17) + width_of(words, tick_text), y.at(ranking.promised), y.at(ranking.promised) + mm(3.5)});
-    const auto at = [&](const MethodResult& r) { return Point{x.at(r.clamp), y.at(r.shortest_life())}; };
+    const auto at = [&](const MethodResult& r) { return PlanePoint{x.at(r.clamp), y.at(r.shortest_life())}; };
     for (const auto& [result, label] : list)
         if (result->refused.empty()) places.take(around(at(*result), result->as_written ? mm(2.1) : mm(1.3)));
     for (const auto& [result, label] : list) {

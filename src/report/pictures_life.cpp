@@ -16,15 +16,15 @@ namespace {
 bool has_course(const MemberOutlook& m) { return !m.lasts && m.thickness > mm(0); }
 
 /// The course from left to right, to its end or that of the axis.
-std::vector<Point> curve_of(const Course& course, const Axis<Duration>& time, const Axis<double>& used) {
-    std::vector<Point> out;
+std::vector<PlanePoint> curve_of(const Course& course, const Axis<Duration>& time, const Axis<double>& used) {
+    std::vector<PlanePoint> out;
     for (const auto& t : {years(0), course.bend, min(course.end, time.greatest())})
         if (time.holds(t) && t <= course.end) out.push_back({time.at(t), used.at(100.0 * course.used(t))});
     return out;
 }
 
 /// One part: its name, what it has to lose and for how long, and below the courses of the estimate and of both ends of the rates.
-void draw_member(Drawing& drawing, const MemberOutlook& m, Point corner, Duration until, Duration promised) {
+void draw_member(Drawing& drawing, const MemberOutlook& m, PlanePoint corner, Duration until, Duration promised) {
     const auto width = mm(64), height = mm(26);
     const auto time = Axis<Duration>::even(years(0), until, years(1), corner.x, corner.x + width, 5);
     const auto used = Axis<double>::even(0.0, 100.0, 1.0, corner.y, corner.y + height, 2);

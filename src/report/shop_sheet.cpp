@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+#include "assess/ordered.hpp"
+#include "quantity/text.hpp"
+#include "report/joint_pictures.hpp"
+#include "report/sheet_words.hpp"
+#include "report/sheets.hpp"
+#include "report/typography.hpp"
+
+#include <fmt/format.h>
+
+namespace faywright {
+
+namespace {
+
+std::string dimension_text(Length length) { return print_number(in_mm(length), 5); }
+
+Chapter picture_chapter(const Assessment& a) {
+    return {"picture", "", {Picture{section_picture(a, SectionDetail::parts), "section"}}};
+}
+
+Chapter torque_chapter(const Assessment& a, const AssemblyPlan& plan) {
+    const auto& t = plan.tightening;
+    Chapter out{"torque", "Tightening", {}};
+    if (!plan.not_to_be_built.empty()) out.blocks.emplace_back(Banner{"NOT TO BE BUILT", plan.not_to_be_built, Tone::fail});
+    if (!t.passes.empty()) {
+        std::string before;
+        for (const auto& pass : t.passes)
+            if (!pass.last) before += fmt::format("{}{}", before.empty() ? "first " : ", then ", told(Value(pass.torque), 3));
+        out.blocks.emplace_back(Banner{told(Value(t.passes.back().torque), 3), fmt::format("{}; turn the {}", before, t.turned)});
+    }
+    Listing words;
+    for (const auto& each : t.words) words.items.push_back(sheet_text(each));
+    out.blocks.emplace_back(std::move(words));
+    std::vector<std::size_t> turns;
+    for (std::size_t i = 0; i < a.state.joint->positions.size(); ++i) turns.push_back(static_cast<std::size_t>(plan.turn_of(i)));
+    out.blocks.emplace_back(Picture{order_picture(*a.state.joint, turns), "order"});
+    return out;
+}
+
+Chapter parts_chapter(const Assessment& a, const Tables& tables) {
+    Chapter out{"parts", "Parts", {}};
+    Grid grid{"Numbers as in the picture", {{"no.", Align::right}, {"quantity", Align::right}, {"part"}, {"designation"}, {"material, finish"}}, {}};
+    int item = 0;
+    for (const auto& [piece, ordered] : ordered_pieces(a, tables)) {
+        auto material = ordered.material;
+        if (!ordered.finish.empty()) material += (material.empty() ? "" : "; ") + ordered.finish;
+        grid.rows.push_back({fmt::format("{}", ++item), fmt::format("{}", piece.count), piece.what, typographic(ordered.designation), material});
+    }
+    out.blocks.emplace_back(std::move(grid));
+    return out;
+}
+
+/// From the middle of the outermost bolts to the edge, the nearest of either side; nothing where the part runs on.
+std::string edge_text(const Joint& joint, const Ply& ply) {
+    std::string out;
+    const auto add = [&](const char* side, Length distance) {
+        if (distance < far_away / 2.0) out += fmt::format("{}{} {}", out.empty() ? "" : ", ", side, dimension_text(distance));
+    };
+    auto least_y = joint.positions.front().y, most_y = least_y;
+    for (const auto& p : joint.positions) {
+        least_y = min(least_y, p.y);
+        most_y = max(most_y, p.y);
+    }
+    const auto [least_x, most_x] = joint.ends_along_x();
+    add("-x", least_x - ply.outline.x_min);
+    add("+x", ply.outline.x_max - most_x);
+    add("-y", least_y - ply.outline.y_min);
+    add("+y", ply.outline.y_max - most_y);
+    return out.empty() ? "runs on" : out;
+}
+
+Chapter holes_chapter(const Assessment& a) {
+    const auto& joint = *a.state.joint;
+    Chapter out{"holes", "Holes and tubes", {}};
+    Grid grid{fmt::format("{} holes in each, mm", joint.positions.size()), {{"in"}, {"hole", Align::right}, {"outermost hole to edge"}}, {}};
+    for (const auto& ply : joint.plies) grid.rows.push_back({ply.name, dimension_text(ply.hole_diameter), edge_text(joint, ply)});
+    out.blocks.emplace_back(std::move(grid));
+    return out;
+}
+
+Chapter steps_chapter(const AssemblyPlan& plan) {
+    Chapter out{"steps", "In this order", {}};
+    Listing list{{}, true};
+    for (const auto& step : plan.steps) list.items.push_back(sheet_text({step.words, step.source}));
+    out.blocks.emplace_back(std::move(list));
+    return out;
+}
+
+Chapter inspection_chapter(const AssemblyPlan& plan) {
+    Chapter out{"inspection", "Inspection", {}};
+    Grid grid{"Before the joint is signed", {{"what"}, {"how"}, {"accept"}}, {}};
+    for (const auto& each : plan.inspection) grid.rows.push_back({each.what, typographic(each.how), sheet_text({each.accept, each.source})});
+    out.blocks.emplace_back(std::move(grid));
+    if (!plan.no_resistance_test.empty()) out.blocks.emplace_back(Paragraph{plan.no_resistance_test});
+    return out;
+}
+
+Chapter after_chapter(const AssemblyPlan& plan) {
+    Chapter out{"after", "Tighten again", {}};
+    Listing list;
+    for (const auto& each : plan.retightening) list.items.push_back(sheet_text({fmt::format("{}: {}", each.when, each.how), each.source}));
+    if (!plan.retightening_counted.words.empty()) list.items.push_back(sheet_text(plan.retightening_counted));
+    out.blocks.emplace_back(std::move(list));
+    return out;
+}
+
+Chapter fixed_chapter(const AssemblyPlan& plan) {
+    Chapter out{"fixed", "Not without a review", {}};
+    std::string parts;
+    for (const auto& each : plan.no_substitution) parts += fmt::format("{}{}: {}", parts.empty() ? "" : "; ", each.part, typographic(each.designation));
+    out.blocks.emplace_back(Paragraph{parts + "."});
+    out.blocks.emplace_back(Paragraph{sheet_text(plan.substitution)});
+    Listing rejects;
+    for (const auto& each : plan.rejects) rejects.items.push_back(sheet_text(each));
+    out.blocks.emplace_back(std::move(rejects));
+    return out;
+}
+
+}  // namespace
+
+Page shop_sheet(const Assessment& a, const Tables& tables, const Identification& identification) {
+    const auto plan = assembly_plan(a, tables);
+    Page page{PageKind::sheet, "Shop sheet", a.state.joint->title, {}, identification};
+    page.chapters = {picture_chapter(a), torque_chapter(a, plan), parts_chapter(a, tables), steps_chapter(plan), holes_chapter(a),
+                     inspection_chapter(plan), after_chapter(plan), fixed_chapter(plan)};
+    page.chapters.push_back({"caution", "", {Paragraph{sheet_caution, Tone::caution}}});
+    page.chapters.push_back({"sign", "", {Blanks{"Signed", {"Serial number", "Wrench and its date", "First pass", "Last pass", "Tightened again", "Checked by", "Date"}}}});
+    return page;
+}
+
+}  // namespace faywright
