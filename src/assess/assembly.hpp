@@ -12,7 +12,7 @@
 namespace faywright {
 
 /// What a step of the assembly is about. The steps of a plan come in this order.
-enum class StepKind {
+enum class AssemblyStage {
     cut_tubes,
     drill,
     deburr,
@@ -32,7 +32,7 @@ enum class StepKind {
 };
 
 struct AssemblyStep {
-    StepKind kind;
+    AssemblyStage stage;
     std::string words;  ///< one or two short sentences
     std::string place;  ///< "tubes", "faying faces"; empty where it is the whole joint
     RowSource source = {};
