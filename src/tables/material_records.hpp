@@ -159,6 +159,14 @@ struct ServiceClass {
 };
 
 /// A layer between faying surfaces: compound, sealant, tape, gasket.
+/// How a layer comes into the joint: laid dry, or spread wet, when it is pressed out by the bolts and may set after that.
+enum class LayerForm { dry, wet, setting };
+template <>
+struct Words<LayerForm> {
+    static constexpr std::array<std::pair<LayerForm, std::string_view>, 3> all{
+        {{LayerForm::dry, "dry"}, {LayerForm::wet, "wet"}, {LayerForm::setting, "wet, sets"}}};
+};
+
 struct LayerMaterial {
     static constexpr std::string_view table = "layers", row_key = "layer";
     Length thickness;
@@ -168,6 +176,7 @@ struct LayerMaterial {
     Temperature temperature_least = degC(-40), temperature_most = degC(80);
     double slip_factor = 0;
     bool sustained_clamp = true;
+    LayerForm form = LayerForm::dry;
 
     template <class Visit, class Self>
     static void describe(Visit&& field, Self& self) {
@@ -180,6 +189,7 @@ struct LayerMaterial {
         field(Name{"temperature-most", "", "greatest service temperature"}, self.temperature_most, Range{degC(20), degC(500)});
         field(Name{"slip-factor", "", "slip factor across the layer for design"}, self.slip_factor, Range{0.0, 1.0});
         field(Name{"sustained-clamp", "", "a clamp force through the layer may be relied on"}, self.sustained_clamp);
+        field(Name{"form", "", "laid dry, or spread wet and pressed out, and whether it sets then"}, self.form, defaulted);
     }
     static const char* fault(const LayerMaterial& l) {
         return l.temperature_least < l.temperature_most ? nullptr : "the temperature range is empty";

@@ -56,7 +56,7 @@ void lay_over(Tables& tables, const std::filesystem::path& folder, Diagnostics& 
     }
 }
 
-/// What rows of several tables must make together, after a shop's own rows are laid over: the outlook relies on it.
+/// What rows of several tables must make together, after a shop's own rows are laid over: outlook and care rely on it.
 void check_whole(const Tables& tables, const std::filesystem::path& folder, Diagnostics& diagnostics) {
     const auto error = [&](std::string_view table, const std::string& message) {
         const auto file = folder / (std::string(table) + ".toml");
@@ -66,6 +66,9 @@ void check_whole(const Tables& tables, const std::filesystem::path& folder, Diag
     for (const auto& known : Words<Corrosivity>::all)
         if (none(tables.of<Electrolyte>().rows, [&known](const auto& row) { return row.category == known.first; }))
             error(Electrolyte::table, fmt::format("no electrolyte is left for category {}", known.second));
+    for (const auto& known : Words<Corrosivity>::all)
+        if (none(tables.of<Care>().rows, [&known](const auto& row) { return row.category == known.first; }))
+            error(Care::table, fmt::format("no care is left for category {}", known.second));
     for (const auto& known : Words<IsolationPlace>::all)
         if (none(tables.of<IsolationElement>().rows, [&known](const auto& row) { return row.place == known.first; }))
             error(IsolationElement::table, fmt::format("no element is left for the {}", known.second));

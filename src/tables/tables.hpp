@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "tables/care_records.hpp"
 #include "tables/coating_records.hpp"
 #include "tables/exposure_records.hpp"
 #include "tables/fastener_records.hpp"
@@ -24,7 +25,7 @@ struct Tables {
                Table<Surface>, Table<SlipFactor>, Table<Embedding>, Table<TighteningMethod>, Table<StockTube>, Table<ServiceClass>,
                Table<LayerMaterial>, Table<LoadRule>, Table<Price>, Table<Metal>, Table<SeriesPotential>, Table<Compatibility>,
                Table<Coating>, Table<Exposure>, Table<Electrolyte>, Table<IsolationElement>, Table<InchThread>, Table<InchGrade>,
-               Table<ProductStandard>, Table<LockingNut>>
+               Table<ProductStandard>, Table<LockingNut>, Table<Care>>
         all;
 
     template <class Record>
