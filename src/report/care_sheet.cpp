@@ -18,12 +18,12 @@ void add_list(std::string title, const std::vector<Statement>& list, Chapter& ou
 
 Chapter when_chapter(const CarePlan& plan) {
     Chapter out{"when", "How often", {}};
-    if (!plan.not_to_be_built.empty()) out.blocks.emplace_back(Banner{"NOT TO BE BUILT", plan.not_to_be_built, Tone::fail});
     if (!plan.exposure_known) out.blocks.emplace_back(Paragraph{"No exposure is known: this is the plan of the strictest.", Tone::caution});
     if (!plan.note.words.empty()) out.blocks.emplace_back(Paragraph{sheet_text(plan.note)});
     Grid grid{"Where the trailer lives", {{"exposure"}, {"class"}, {"wash"}, {"look"}, {"check the torque"}}, {}};
     const auto add = [&](const CareIntervals& c, const std::string& name) {
-        grid.rows.push_back({name, c.category ? std::string(word_of(*c.category)) : "-", every(c.wash), every(c.inspection), every(c.torque_check)});
+        grid.rows.push_back(
+            {name, c.category ? std::string(word_of(*c.category)) : "-", every(c.wash), every(c.inspection), every(c.torque_check)});
     };
     for (const auto& each : plan.exposures) add(each, each.exposure);
     if (plan.exposures.size() != 1) add(plan.strictest, plan.exposures.empty() ? "not known" : "all of them: the strictest");
@@ -33,7 +33,7 @@ Chapter when_chapter(const CarePlan& plan) {
         for (const auto& each : *list) more.items.push_back(sheet_text(each));
     out.blocks.emplace_back(std::move(more));
     Listing first;
-    for (const auto& each : plan.first_checks) first.items.push_back(sheet_text({fmt::format("{}: {}", each.when, each.how), each.source}));
+    for (const auto& each : retightening_told(plan.first_checks)) first.items.push_back(sheet_text(each));
     if (!first.items.empty()) {
         out.blocks.emplace_back(Heading{"First checks of the torque, by the shop"});
         out.blocks.emplace_back(std::move(first));
@@ -54,7 +54,8 @@ Chapter lives_chapter(const CarePlan& plan) {
     Chapter out{"lives", "What is used up first", {}};
     Listing list;
     for (const auto& part : plan.parts)
-        if (part.first || !part.outlives) list.items.push_back(sheet_text({fmt::format("{}: {}", part.exposure, part.words.words), part.words.source}));
+        if (part.first || !part.outlives)
+            list.items.push_back(sheet_text({fmt::format("{}: {}", part.exposure, part.words.words), part.words.source}));
     if (list.items.empty()) list.items.emplace_back("Not worked out: the exposure is not known.");
     out.blocks.emplace_back(std::move(list));
     return out;
@@ -73,10 +74,11 @@ Chapter rules_chapter(const CarePlan& plan) {
 
 Page care_sheet(const Assessment& a, const Tables& tables, const Identification& identification) {
     const auto plan = care_plan(a, tables);
-    Page page{PageKind::sheet, "Care sheet for the owner", a.state.joint->title, {}, identification};
-    page.chapters = {when_chapter(plan), look_chapter(plan), lives_chapter(plan), rules_chapter(plan)};
+    Page page{PageKind::care_sheet, "Care sheet for the owner", a.state.joint->title, {}, identification};
+    if (!plan.not_to_be_built.empty()) page.chapters.push_back(stop_chapter(plan.not_to_be_built));
+    page.chapters.insert(page.chapters.end(), {when_chapter(plan), look_chapter(plan), lives_chapter(plan), rules_chapter(plan)});
     page.chapters.push_back({"caution", "", {Paragraph{sheet_caution, Tone::caution}}});
-    page.chapters.push_back({"sign", "", {Blanks{"Done", {"Date", "Distance", "Washed", "Found", "Done about it", "By"}}}});
+    page.chapters.push_back({"sign", "", {Blanks{"Done", {"Date", "Distance", "Washed", "Found", "Done about it", "By"}, 4}}});
     return page;
 }
 

@@ -19,9 +19,9 @@ std::string cut(const std::string& text, std::size_t most) {
     return display_width(text) <= most ? text : text.substr(0, bytes_of(text, most - 2)) + "..";
 }
 
-/// The largest usual scale (ISO 5455, memory) at which what is drawn stays within the paper.
+/// The largest usual scale at which what is drawn stays within the paper (ISO 5455, memory; 1 : 2.5 and 1 : 4 besides).
 double scale_for(Length width, Length height, Length most_width, Length most_height) {
-    for (const double scale : {2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01})
+    for (const double scale : {2.0, 1.0, 0.5, 0.4, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01})
         if (scale * width <= most_width && scale * height <= most_height) return scale;
     return 0.005;
 }
@@ -55,7 +55,7 @@ public:
         frame_ = frame();
         const auto& thread = joint_.bolt.thread;
         const Length height = joint_.grip() + thread.head_height + max(joint_.bolt.length - joint_.grip(), thread.nut_height);
-        scale_ = parts_only() ? scale_for(frame_.width(), height, mm(50), mm(85)) : scale_for(frame_.width(), height, mm(75), mm(150));
+        scale_ = parts_only() ? scale_for(frame_.width(), height, mm(50), mm(80)) : scale_for(frame_.width(), height, mm(75), mm(150));
         lay_out();
         drawing_ = Drawing(fmt::format("The joint across the rail, through the bolts, {}{}", scale_text(scale_),
                                        thickened_ ? "; layers are drawn thicker than they are" : ""),
@@ -474,7 +474,7 @@ Drawing pattern_picture(const Assessment& assessment) {
 }
 
 Drawing order_picture(const Joint& joint, const std::vector<std::size_t>& turn_of_bolt) {
-    const Plan plan(joint, mm(85), mm(60));
+    const Plan plan(joint, mm(62), mm(45));
     Drawing drawing("Order of tightening, seen from the head", "", plan.scale);
     plan.draw_edges(drawing);
     for (std::size_t i = 0; i < joint.positions.size(); ++i) {

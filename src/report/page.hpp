@@ -59,7 +59,7 @@ struct Listing {
 
 /// The first cell of a row is its heading.
 struct Grid {
-    std::string caption;
+    std::string caption;  ///< empty where the heading above says it
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows;
 };
@@ -90,6 +90,7 @@ struct Picture {
 struct Blanks {
     std::string caption;
     std::vector<std::string> labels;
+    int rows = 1;
 };
 
 using Block = std::variant<Heading, Paragraph, Banner, Listing, Grid, Derivation, Picture, Blanks>;
@@ -109,7 +110,8 @@ struct Identification {
     [[nodiscard]] std::string mark() const { return files.empty() ? "" : files.front().second.substr(0, 12); }
 };
 
-enum class PageKind { report, sheet };  ///< of many pages with a list of chapters; or one A4 page with places for each chapter
+/// Of many pages with a list of chapters; or one A4 page with a place for each chapter.
+enum class PageKind { report, shop_sheet, care_sheet };
 
 struct Page {
     PageKind kind = PageKind::report;

@@ -72,6 +72,10 @@ const char* class_of(Tone tone) {
     return "";
 }
 
+const char* body_class(PageKind kind) {
+    return kind == PageKind::shop_sheet ? "sheet shop" : kind == PageKind::care_sheet ? "sheet care" : "report";
+}
+
 class HtmlWriter {
 public:
     explicit HtmlWriter(const Page& page) : page_(page) {}
@@ -82,19 +86,25 @@ public:
             "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, "
             "initial-scale=1\">\n<title>{}</title>\n<style>\n{}@page {{ @bottom-left {{ content: \"{} {}\" }} }}\n</style>\n</head>\n"
             "<body class=\"{}\">\n",
-            title, style_sheet(), page_.identification.program, page_.identification.mark(),
-            page_.kind == PageKind::sheet ? "sheet" : "report");
-        out_ +=
-            fmt::format("<header>\n<p class=\"type\">{}</p>\n<h1>{}</h1>\n</header>\n", markup_text(page_.type), markup_text(page_.title));
-        if (page_.kind == PageKind::report) contents();
+            title, style_sheet(), page_.identification.program, page_.identification.mark(), body_class(page_.kind));
+        const bool sheet = page_.kind != PageKind::report;
+        out_ += fmt::format("<header>\n<p class=\"type\">{}</p>\n<h1>{}</h1>\n</header>\n",
+                            markup_text(sheet ? fmt::format("{}; {}", page_.type, made_from()) : page_.type), markup_text(page_.title));
+        if (!sheet) contents();
         out_ += "<main>\n";
         for (const auto& each : page_.chapters) chapter(each);
         out_ += "</main>\n";
-        footer();
+        if (!sheet) footer();
         return out_ + "</body>\n</html>\n";
     }
 
 private:
+    /// On one line, for sheets: the version, and the first file with the beginning of its SHA-256.
+    [[nodiscard]] std::string made_from() const {
+        const auto& from = page_.identification;
+        return from.files.empty() ? from.program : fmt::format("{}; {} {}", from.program, from.files.front().first, from.mark());
+    }
+
     void contents() {
         out_ += "<nav aria-label=\"Contents\">\n<ol>\n";
         for (const auto& each : page_.chapters)
@@ -132,7 +142,9 @@ private:
 
     void write(const Grid& grid) {
         if (grid.rows.empty()) return;
-        out_ += fmt::format("<table>\n<caption>{}</caption>\n<thead><tr>", markup_text(grid.caption));
+        out_ += "<table>\n";
+        if (!grid.caption.empty()) out_ += fmt::format("<caption>{}</caption>\n", markup_text(grid.caption));
+        out_ += "<thead><tr>";
         for (const auto& column : grid.columns)
             out_ += fmt::format("<th scope=\"col\"{}>{}</th>", side_of(column), markup_text(column.heading));
         out_ += "</tr></thead>\n<tbody>\n";
@@ -174,11 +186,17 @@ private:
     }
 
     void write(const Blanks& blanks) {
-        out_ += fmt::format("<table class=\"blanks\">\n<caption>{}</caption>\n<tbody>\n<tr>", markup_text(blanks.caption));
+        out_ += "<table class=\"blanks\">\n";
+        if (!blanks.caption.empty()) out_ += fmt::format("<caption>{}</caption>\n", markup_text(blanks.caption));
+        out_ += "<thead><tr>";
         for (const auto& label : blanks.labels) out_ += fmt::format("<th scope=\"col\">{}</th>", markup_text(label));
-        out_ += "</tr>\n<tr>";
-        for (std::size_t i = 0; i < blanks.labels.size(); ++i) out_ += "<td>&nbsp;</td>";
-        out_ += "</tr>\n</tbody>\n</table>\n";
+        out_ += "</tr></thead>\n<tbody>\n";
+        for (int row = 0; row < blanks.rows; ++row) {
+            out_ += "<tr>";
+            for (std::size_t i = 0; i < blanks.labels.size(); ++i) out_ += "<td>&nbsp;</td>";
+            out_ += "</tr>\n";
+        }
+        out_ += "</tbody>\n</table>\n";
     }
 
     void footer() {

@@ -49,7 +49,7 @@ private:
     }
     void write(const Grid& grid) {
         if (grid.rows.empty()) return;
-        out_ += fmt::format("\n*{}*\n\n|", line_text(grid.caption));
+        out_ += grid.caption.empty() ? "\n|" : fmt::format("\n*{}*\n\n|", line_text(grid.caption));
         for (const auto& column : grid.columns) out_ += fmt::format(" {} |", line_text(column.heading));
         out_ += "\n|";
         for (const auto& column : grid.columns) out_ += column.align == Align::right ? "---:|" : "---|";
@@ -73,7 +73,7 @@ private:
         out_ += fmt::format("\n*{}*: {}\n", line_text(picture.drawing.title()), line_text(picture.drawing.description()));
     }
     void write(const Blanks& blanks) {
-        out_ += fmt::format("\n*{}*\n\n", line_text(blanks.caption));
+        out_ += blanks.caption.empty() ? "\n" : fmt::format("\n*{}*\n\n", line_text(blanks.caption));
         for (const auto& label : blanks.labels) out_ += fmt::format("- {}: ______\n", line_text(label));
     }
 

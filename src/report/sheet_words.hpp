@@ -1,23 +1,46 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "assess/statement.hpp"
+#include "assess/assembly.hpp"
+#include "report/page.hpp"
 #include "report/steps_text.hpp"
 #include "report/typography.hpp"
 
 #include <fmt/format.h>
 
 #include <string>
+#include <vector>
 
 namespace faywright {
 
-/// A sentence of a sheet with where it comes from; practice of the trade is said once for the whole sheet.
+/// A sentence of a sheet with where it comes from, a document by its number alone; practice of the trade is said once for the whole sheet.
 [[nodiscard]] inline std::string sheet_text(const Statement& statement) {
     const auto words = typographic(statement.words);
-    return statement.source.document.empty() ? words : fmt::format("{} [{}]", words, source_text(statement.source.view()));
+    if (statement.source.document.empty()) return words;
+    auto source = statement.source;
+    source.document = source.document.substr(0, source.document.find(','));
+    return fmt::format("{} [{}]", words, source_text(source.view()));
 }
 
+/// Occasions that are dealt with alike in one sentence.
+[[nodiscard]] inline std::vector<Statement> retightening_told(const std::vector<Retightening>& list) {
+    std::vector<Statement> out;
+    const Retightening* last = nullptr;
+    for (const auto& each : list) {
+        if (last != nullptr && last->how == each.how && last->source.document == each.source.document)
+            out.back().words.insert(out.back().words.size() - each.how.size() - 2, "; " + each.when);
+        else
+            out.push_back({fmt::format("{}: {}", each.when, each.how), each.source});
+        last = &each;
+    }
+    return out;
+}
+
+/// Across the top of a sheet whose joint does not pass.
+[[nodiscard]] inline Chapter stop_chapter(const std::string& why) { return {"stop", "", {Banner{"NOT TO BE BUILT", why, Tone::fail}}}; }
+
 inline constexpr const char* sheet_caution =
-    "A failed towing joint can kill. Local rules and a licensed engineer decide. What names no source in brackets is practice of the trade.";
+    "A failed towing joint can kill. Local rules and a licensed engineer decide. What names no source in brackets is practice of the "
+    "trade.";
 
 }  // namespace faywright

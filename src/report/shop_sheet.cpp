@@ -14,42 +14,6 @@ namespace {
 
 std::string dimension_text(Length length) { return print_number(in_mm(length), 5); }
 
-Chapter picture_chapter(const Assessment& a) {
-    return {"picture", "", {Picture{section_picture(a, SectionDetail::parts), "section"}}};
-}
-
-Chapter torque_chapter(const Assessment& a, const AssemblyPlan& plan) {
-    const auto& t = plan.tightening;
-    Chapter out{"torque", "Tightening", {}};
-    if (!plan.not_to_be_built.empty()) out.blocks.emplace_back(Banner{"NOT TO BE BUILT", plan.not_to_be_built, Tone::fail});
-    if (!t.passes.empty()) {
-        std::string before;
-        for (const auto& pass : t.passes)
-            if (!pass.last) before += fmt::format("{}{}", before.empty() ? "first " : ", then ", told(Value(pass.torque), 3));
-        out.blocks.emplace_back(Banner{told(Value(t.passes.back().torque), 3), fmt::format("{}; turn the {}", before, t.turned)});
-    }
-    Listing words;
-    for (const auto& each : t.words) words.items.push_back(sheet_text(each));
-    out.blocks.emplace_back(std::move(words));
-    std::vector<std::size_t> turns;
-    for (std::size_t i = 0; i < a.state.joint->positions.size(); ++i) turns.push_back(static_cast<std::size_t>(plan.turn_of(i)));
-    out.blocks.emplace_back(Picture{order_picture(*a.state.joint, turns), "order"});
-    return out;
-}
-
-Chapter parts_chapter(const Assessment& a, const Tables& tables) {
-    Chapter out{"parts", "Parts", {}};
-    Grid grid{"Numbers as in the picture", {{"no.", Align::right}, {"quantity", Align::right}, {"part"}, {"designation"}, {"material, finish"}}, {}};
-    int item = 0;
-    for (const auto& [piece, ordered] : ordered_pieces(a, tables)) {
-        auto material = ordered.material;
-        if (!ordered.finish.empty()) material += (material.empty() ? "" : "; ") + ordered.finish;
-        grid.rows.push_back({fmt::format("{}", ++item), fmt::format("{}", piece.count), piece.what, typographic(ordered.designation), material});
-    }
-    out.blocks.emplace_back(std::move(grid));
-    return out;
-}
-
 /// From the middle of the outermost bolts to the edge, the nearest of either side; nothing where the part runs on.
 std::string edge_text(const Joint& joint, const Ply& ply) {
     std::string out;
@@ -69,11 +33,48 @@ std::string edge_text(const Joint& joint, const Ply& ply) {
     return out.empty() ? "runs on" : out;
 }
 
-Chapter holes_chapter(const Assessment& a) {
-    const auto& joint = *a.state.joint;
-    Chapter out{"holes", "Holes and tubes", {}};
-    Grid grid{fmt::format("{} holes in each, mm", joint.positions.size()), {{"in"}, {"hole", Align::right}, {"outermost hole to edge"}}, {}};
+Grid holes_grid(const Joint& joint) {
+    Grid grid{fmt::format("{} holes in each, mm", joint.positions.size()), {{"in"}, {"hole", Align::right}, {"outermost to edge"}}, {}};
     for (const auto& ply : joint.plies) grid.rows.push_back({ply.name, dimension_text(ply.hole_diameter), edge_text(joint, ply)});
+    return grid;
+}
+
+Chapter picture_chapter(const Assessment& a, const AssemblyPlan& plan) {
+    std::vector<std::size_t> turns;
+    for (std::size_t i = 0; i < a.state.joint->positions.size(); ++i) turns.push_back(static_cast<std::size_t>(plan.turn_of(i)));
+    return {"picture",
+            "",
+            {Picture{section_picture(a, SectionDetail::parts), "section"}, Picture{order_picture(*a.state.joint, turns), "order"},
+             holes_grid(*a.state.joint)}};
+}
+
+Chapter torque_chapter(const AssemblyPlan& plan) {
+    const auto& t = plan.tightening;
+    Chapter out{"torque", "Tightening", {}};
+    if (!t.passes.empty()) {
+        std::string before;
+        for (const auto& pass : t.passes)
+            if (!pass.last) before += fmt::format("{}{}", before.empty() ? "first " : ", then ", told(Value(pass.torque), 3));
+        out.blocks.emplace_back(Banner{told(Value(t.passes.back().torque), 3), fmt::format("{}; turn the {}", before, t.turned)});
+    }
+    Listing words;
+    for (const auto& each : t.words) words.items.push_back(sheet_text(each));
+    out.blocks.emplace_back(std::move(words));
+    return out;
+}
+
+Chapter parts_chapter(const Assessment& a, const Tables& tables) {
+    Chapter out{"parts", "Parts, numbered as in the picture", {}};
+    Grid grid{"", {{"no.", Align::right}, {"pieces", Align::right}, {"part"}}, {}};
+    int item = 0;
+    for (const auto& [piece, ordered] : ordered_pieces(a, tables)) {
+        // Class and hardness stand in a designation already.
+        const bool designated = piece.what == "bolt" || piece.what == "nut" || piece.what == "washer";
+        auto words = fmt::format("{} {}", piece.what, typographic(ordered.designation));
+        for (const auto& more : {designated ? std::string() : ordered.material, ordered.finish})
+            if (!more.empty()) words += "; " + more;
+        grid.rows.push_back({fmt::format("{}", ++item), fmt::format("{}", piece.count), words});
+    }
     out.blocks.emplace_back(std::move(grid));
     return out;
 }
@@ -87,10 +88,15 @@ Chapter steps_chapter(const AssemblyPlan& plan) {
 }
 
 Chapter inspection_chapter(const AssemblyPlan& plan) {
-    Chapter out{"inspection", "Inspection", {}};
-    Grid grid{"Before the joint is signed", {{"what"}, {"how"}, {"accept"}}, {}};
-    for (const auto& each : plan.inspection) grid.rows.push_back({each.what, typographic(each.how), sheet_text({each.accept, each.source})});
-    out.blocks.emplace_back(std::move(grid));
+    Chapter out{"inspection", "Inspection, before it is signed", {}};
+    // What comes into the shop is looked at by whoever takes it in: here it is told what is right.
+    Listing list;
+    for (const auto& each : plan.inspection)
+        list.items.push_back(
+            sheet_text({each.time == InspectionTime::incoming ? fmt::format("{}: {}", each.what, each.accept)
+                                                              : fmt::format("{}: {} Accept: {}", each.what, each.how, each.accept),
+                        each.source}));
+    out.blocks.emplace_back(std::move(list));
     if (!plan.no_resistance_test.empty()) out.blocks.emplace_back(Paragraph{plan.no_resistance_test});
     return out;
 }
@@ -98,18 +104,24 @@ Chapter inspection_chapter(const AssemblyPlan& plan) {
 Chapter after_chapter(const AssemblyPlan& plan) {
     Chapter out{"after", "Tighten again", {}};
     Listing list;
-    for (const auto& each : plan.retightening) list.items.push_back(sheet_text({fmt::format("{}: {}", each.when, each.how), each.source}));
+    for (const auto& each : retightening_told(plan.retightening)) list.items.push_back(sheet_text(each));
     if (!plan.retightening_counted.words.empty()) list.items.push_back(sheet_text(plan.retightening_counted));
     out.blocks.emplace_back(std::move(list));
     return out;
 }
 
+/// What stands in the list of parts already is told by its name alone.
 Chapter fixed_chapter(const AssemblyPlan& plan) {
-    Chapter out{"fixed", "Not without a review", {}};
-    std::string parts;
-    for (const auto& each : plan.no_substitution) parts += fmt::format("{}{}: {}", parts.empty() ? "" : "; ", each.part, typographic(each.designation));
-    out.blocks.emplace_back(Paragraph{parts + "."});
-    out.blocks.emplace_back(Paragraph{sheet_text(plan.substitution)});
+    Chapter out{"fixed", "Not exchanged without a review", {}};
+    std::string listed, further;
+    for (const auto& each : plan.no_substitution) {
+        const bool in_list = each.part == "bolt" || each.part == "nut" || each.part == "tube" || each.part.starts_with("washer");
+        if (in_list)
+            listed += fmt::format("{}{}", listed.empty() ? "" : ", ", each.part);
+        else
+            further += fmt::format("; {}: {}", each.part, typographic(each.designation));
+    }
+    out.blocks.emplace_back(Paragraph{fmt::format("{}{}. {}", listed, further, sheet_text(plan.substitution))});
     Listing rejects;
     for (const auto& each : plan.rejects) rejects.items.push_back(sheet_text(each));
     out.blocks.emplace_back(std::move(rejects));
@@ -120,11 +132,15 @@ Chapter fixed_chapter(const AssemblyPlan& plan) {
 
 Page shop_sheet(const Assessment& a, const Tables& tables, const Identification& identification) {
     const auto plan = assembly_plan(a, tables);
-    Page page{PageKind::sheet, "Shop sheet", a.state.joint->title, {}, identification};
-    page.chapters = {picture_chapter(a), torque_chapter(a, plan), parts_chapter(a, tables), steps_chapter(plan), holes_chapter(a),
-                     inspection_chapter(plan), after_chapter(plan), fixed_chapter(plan)};
+    Page page{PageKind::shop_sheet, "Shop sheet", a.state.joint->title, {}, identification};
+    if (!plan.not_to_be_built.empty()) page.chapters.push_back(stop_chapter(plan.not_to_be_built));
+    page.chapters.insert(page.chapters.end(), {torque_chapter(plan), picture_chapter(a, plan), parts_chapter(a, tables),
+                                               steps_chapter(plan), inspection_chapter(plan), after_chapter(plan), fixed_chapter(plan)});
     page.chapters.push_back({"caution", "", {Paragraph{sheet_caution, Tone::caution}}});
-    page.chapters.push_back({"sign", "", {Blanks{"Signed", {"Serial number", "Wrench and its date", "First pass", "Last pass", "Tightened again", "Checked by", "Date"}}}});
+    page.chapters.push_back(
+        {"sign",
+         "",
+         {Blanks{"", {"Serial number", "Wrench and its date", "First pass", "Last pass", "Tightened again", "Checked by", "Date"}}}});
     return page;
 }
 

@@ -70,6 +70,8 @@ std::string typographic(std::string_view text) {
         auto end = at;
         while (end < text.size() && is_of_unit(text[end])) ++end;
         const auto found = text.substr(at, end - at);
+        // The sign of a degree stands at its number.
+        if (found == "deg") out.pop_back();
         out += unit_of(found).value_or(std::string(found));
         at = end;
     }
