@@ -12,8 +12,6 @@ namespace faywright {
 
 namespace {
 
-std::string told(const Value& value) { return print(value); }
-
 void add_once(std::vector<Statement>& list, const std::string& words, const RowSource& source) {
     const bool there = std::any_of(list.begin(), list.end(), [&](const auto& s) { return s.words == words; });
     if (!words.empty() && !there) list.push_back({words, source});
