@@ -84,7 +84,7 @@ struct Inspection {
 
 /// A part that is not exchanged without a review, by what it is ordered as.
 struct FixedPart {
-    std::string part;  ///< "bolt", "nut", "washer under the head", "lubrication", "tube", "between the faces", ...
+    std::string part;  ///< "bolt", "nut", "washer under the head", "tube", "layer", "finish and lubricant", "seal of the edges", ...
     std::string designation;
 };
 

@@ -23,7 +23,7 @@ struct CareIntervals {
 
 /// One thing to look for, and what to do about it.
 struct LookFor {
-    std::string place;  ///< "edges: edges sealed", "bolts", "rail"
+    std::string place;  ///< "edges sealed", "crush tube: plain steel tube", "bolts", "rail"
     std::string what;
     Duration every;
     std::string when_found;
