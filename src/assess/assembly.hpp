@@ -14,14 +14,14 @@ namespace faywright {
 /// What a step of the assembly is about. The steps of a plan come in this order.
 enum class AssemblyStage {
     cut_tubes,
+    treat_tubes,
     drill,
+    isolate_bolts,  ///< sleeves: the bores are made to them
     deburr,
     clean_faces,
-    coat_faces,     ///< a coat on the faces that hardens before the parts meet: paint, powder, oxide
-    isolate_faces,  ///< what lies between the faces: compound, sealant, tape, gasket
-    treat_tubes,
+    coat_faces,  ///< a coat that hardens before the parts meet: zinc, paint, powder, oxide
     place_tubes,
-    isolate_bolts,
+    isolate_faces,  ///< what lies between the faces: compound, sealant, tape, gasket
     place_bolts,
     snug,
     tighten,
@@ -62,6 +62,7 @@ struct TighteningInstruction {
 struct Retightening {
     std::string when;
     std::string how;
+    bool in_assembly = false;  ///< a step of the assembly itself: what was spread wet has been pressed out
     RowSource source = {};
 };
 
@@ -83,7 +84,7 @@ struct Inspection {
 
 /// A part that is not exchanged without a review, by what it is ordered as.
 struct FixedPart {
-    std::string part;  ///< "bolt", "nut", "washer under the head", "lubrication", "tube", "between the faces", ...
+    std::string part;  ///< "bolt", "nut", "washer under the head", "tube", "layer", "finish and lubricant", "seal of the edges", ...
     std::string designation;
 };
 
@@ -109,6 +110,16 @@ struct AssemblyPlan {
 /// Bolts of a pattern in the order of tightening: from its middle outwards, each as far from the one before as its distance from the middle
 /// allows, so that sides alternate.
 [[nodiscard]] std::vector<std::size_t> tightening_order(const std::vector<Position>& positions);
+
+/// Why a joint that does not pass is not built: what fails, the worst first. Empty for one that passes.
+[[nodiscard]] std::string why_not_built(const Assessment& assessment);
+
+/// What isolates a joint, by the rows of the table isolation: an element for each kind of faying face, then those for tube, bolt and edges
+/// where the joint has one.
+[[nodiscard]] std::vector<const Row<IsolationElement>*> isolation_of(const Joint& joint, const Tables& tables);
+
+/// "faying faces: jointing compound", "edges sealed".
+[[nodiscard]] std::string place_and_name(const Row<IsolationElement>& element);
 
 /// What a shop sheet says of an assessed joint. Give it the outlook first, or it does not know what that fails.
 [[nodiscard]] AssemblyPlan assembly_plan(const Assessment& assessment, const Tables& tables);

@@ -23,7 +23,7 @@ struct CareIntervals {
 
 /// One thing to look for, and what to do about it.
 struct LookFor {
-    std::string place;  ///< "edges: edges sealed", "bolts", "rail"
+    std::string place;  ///< "edges sealed", "crush tube: plain steel tube", "bolts", "rail"
     std::string what;
     Duration every;
     std::string when_found;
@@ -47,7 +47,9 @@ struct CarePlan {
     std::vector<CareIntervals> exposures;    ///< in the order of the joint file; none where the exposure is not known
     CareIntervals strictest;                 ///< the shortest of every interval, and all that is asked for anywhere
     std::vector<Retightening> first_checks;  ///< of the torque, from the shop sheet: the shop does them
+    bool wrench = true;                      ///< bolts are checked by torque; otherwise by their marks alone, at the same intervals
     std::vector<LookFor> look_for;
+    std::vector<Statement> renew;         ///< what wears out, and whether the outlook counts on its renewal
     std::vector<PartOutlook> parts;       ///< by exposure, the first to go first; empty where the outlook was not worked out
     std::vector<Statement> may, may_not;  ///< what the owner does, and leaves to the shop
     std::vector<Statement> off_the_road;  ///< when the trailer is not drawn any more

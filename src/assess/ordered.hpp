@@ -27,7 +27,7 @@ struct OrderedPiece {
 /// What stands on the head of a bolt besides the maker's mark: "8.8".
 [[nodiscard]] std::string head_mark(const Bolt& bolt);
 
-/// What stands on a nut besides the maker's mark: "8", "A4-80"; of one tapped oversize "8Z" or "8X".
+/// What stands on a nut besides the maker's mark: "8", "A4-80"; of one tapped oversize "8Z or 8X".
 [[nodiscard]] std::string nut_mark(const Bolt& bolt);
 
 }  // namespace faywright

@@ -370,14 +370,14 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
                   "      = help: tables: threads, lengths, washers, bolt-classes, nuts, finishes, "
                   "materials, surfaces, slip-factors, embedding, "
                   "tightening, tubes, service, layers, load-rules, prices, metals, potentials, compatibility, "
-                  "coatings, exposures, electrolytes, isolation, inch-threads, sae-grades, designations, locking-nuts\n"
+                  "coatings, exposures, electrolytes, isolation, inch-threads, sae-grades, designations, locking-nuts, care\n"
                   "1 error; nothing was written\n");
         const Folder other;
         other.write("prices of steel.toml", "");
         CHECK(overlaid(other.path()).text.find("there is no table \"prices of steel\"\n") != std::string::npos);
     }
 
-    TEST_CASE("own rows that leave the outlook nothing to stand on are refused: a category, a place, a rate, a name") {
+    TEST_CASE("own rows that leave outlook and care nothing to stand on are refused: a category, a place, a rate, a name") {
         const auto told = [](const std::string& file, const std::string& what, const std::string& with) {
             std::ifstream stream(std::string(FAYWRIGHT_SOURCE_DIR) + "/data/" + file);
             std::string text{std::istreambuf_iterator<char>(stream), {}};
@@ -391,6 +391,8 @@ TEST_SUITE("tables: a shop's own tables over the built-in ones") {
         };
         CHECK(told("electrolytes.toml", "category = \"C3\"", "category = \"C4\"").find("no electrolyte is left for category C3") !=
               std::string::npos);
+        CHECK(told("care.toml", "category = \"C3\"", "category = \"C4\"").find("no care is left for category C3") != std::string::npos);
+        CHECK(told("care.toml", "category = \"C3\"", "").find("either a category or a use is wanted") != std::string::npos);
         CHECK(told("isolation.toml", "place = \"edges\"", "place = \"bolt\"").find("no element is left for the edges") !=
               std::string::npos);
         CHECK(told("metals.toml", "atmosphere = \"zinc\"\n", "").find("\"zinc\" must have the rate in air of zinc") != std::string::npos);
