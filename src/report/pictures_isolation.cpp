@@ -44,7 +44,7 @@ public:
             {{1, 0}, {1, 1}, {0, 1}, {-1, 1}, {-1, 0}, {-1, -1}, {0, -1}, {1, -1}, {2, 1}, {-2, 1}, {2, -1}, {-2, -1}}};
         for (int ring = 0; ring < 12; ++ring)
             for (const auto& [dx, dy] : directions) {
-                const auto away = mm(2.6) + mm(1.8) * static_cast<double>(ring);
+                const auto away = mm(3) + mm(1.8) * static_cast<double>(ring);
                 const Point middle{about.x + dx * (away + 0.5 * width - mm(0.8)), about.y + dy * away};
                 const Box box{middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * height, middle.y + 0.5 * height};
                 if (box.within(frame_) && std::none_of(taken_.begin(), taken_.end(), [&](const Box& b) { return b.meets(box); }))
@@ -92,7 +92,7 @@ void draw_legend(Drawing& drawing, const std::vector<Placed>& list, Length top) 
     auto base = top - mm(5);
     for (const auto& [result, label] : list) {
         drawing.text({mm(9), base}, label, tick_text, Anchor::right);
-        drawing.text({mm(16), base}, cut(result->method.name(), 64), tick_text);
+        drawing.text({mm(16), base}, cut(result->method.name(), 68), tick_text);
         if (result->refused.empty()) {
             draw_mark(drawing, {mm(12.5), base + 0.35 * tick_text}, mark_of(*result));
             drawing.text({clamp_column, base}, fmt::format("{:.1f}", in_kN(result->clamp)), tick_text, Anchor::right);
@@ -146,9 +146,12 @@ Drawing isolation_picture(const IsolationRanking& ranking) {
         if (!result->refused.empty()) continue;
         const auto width = width_of(label, tick_text) + mm(1);
         const auto middle = places.find(at(*result), width, tick_text);
-        places.take({middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * tick_text, middle.y + 0.5 * tick_text});
-        if (abs(middle.y - at(*result).y) > mm(3.5) || abs(middle.x - at(*result).x) > mm(4.5) + 0.5 * width)
-            drawing.line(at(*result), middle, Pen::grid);
+        const Box box{middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * tick_text, middle.y + 0.5 * tick_text};
+        places.take(box);
+        const auto point = at(*result);
+        if (middle.y != point.y)
+            drawing.line(point, {std::clamp(point.x, box.left + mm(0.5), box.right - mm(0.5)), std::clamp(point.y, box.low, box.high)},
+                         Pen::grid);
         draw_mark(drawing, at(*result), mark_of(*result));
         if (result->as_written) drawing.circle(at(*result), mm(1.9), Pen::thin);
         drawing.text({middle.x, middle.y - 0.35 * tick_text}, label, tick_text, Anchor::middle);
