@@ -68,11 +68,12 @@ Drawing life_picture(const ExposureOutlook& outlook, Duration promised) {
     const auto across = mm(82), down = mm(47);
     for (const auto& m : outlook.members) {
         if (!has_course(m)) continue;
-        draw_member(drawing, m, {mm(8) + across * static_cast<double>(drawn % 2), -down * static_cast<double>(drawn / 2 + 1) + mm(10)},
-                    until, promised);
+        const auto line = drawn / 2 + 1, column = drawn % 2;
+        draw_member(drawing, m, {mm(8) + static_cast<double>(column) * across, mm(10) - static_cast<double>(line) * down}, until, promised);
         ++drawn;
     }
-    auto below = -down * static_cast<double>((drawn + 1) / 2) + mm(3);
+    const auto lines = (drawn + 1) / 2;
+    auto below = mm(3) - static_cast<double>(lines) * down;
     if (drawn > 0) {
         below = draw_paragraph(
             drawing, {mm(0), below},
