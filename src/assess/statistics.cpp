@@ -83,7 +83,7 @@ double Quantiles::share_below(double x) const {
     const auto last = bin_of(x);
     std::uint64_t below = 0;
     for (std::size_t i = 0; i < last; ++i) below += counts_[i];
-    double part = 0.0;
+    double part = 1.0;  // what counts as none lies below anything
     if (last > 0) {
         const auto octave = static_cast<int>((last - 1) / each);
         const double inside = std::ldexp(x, -(octave + lowest)) - 1.0;  // of the octave

@@ -35,7 +35,11 @@ Scale even_scale(double least, double greatest, Length from, Length to, int step
     const auto first = std::floor(least / step + 1e-9);
     const auto last = std::max(std::ceil(greatest / step - 1e-9), first + 1.0);
     Scale out{first * step, last * step, from, to, false, {}};
-    for (double i = first; i <= last; i += 1.0) out.ticks.push_back({i * step, print_number(i * step, 7)});
+    const auto count = static_cast<int>(last - first);
+    for (int i = 0; i <= count; ++i) {
+        const double value = (first + i) * step;
+        out.ticks.push_back({value, print_number(value, 7)});
+    }
     return out;
 }
 

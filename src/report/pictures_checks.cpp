@@ -32,7 +32,7 @@ Drawing utilisation_picture(const Assessment& a) {
         const bool fails = result.status == Status::fail;
         const auto middle = -row * (static_cast<double>(i) + 0.5), base = middle - 0.35 * chart_text;
         const auto end = axis.at(use), half = 0.3 * row;
-        drawing.text({mm(0), base}, cut(check_name(joint, result), 42), chart_text);
+        drawing.text({mm(0), base}, cut(check_name(joint, result), 46), chart_text);
         if (axis.holds(use)) {
             drawing.rectangle({axis.at(0.0), middle - half}, {end, middle + half}, fails ? Fill::failing : Fill::pale);
         } else {

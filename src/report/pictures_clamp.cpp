@@ -13,8 +13,6 @@ namespace faywright {
 
 namespace {
 
-std::string kilonewton(Force force) { return fmt::format("{:.1f}", in_kN(force)); }
-
 /// The stage of the least clamp. The last has the load in it, which the checks add themselves.
 std::size_t checked_stage(const Assessment& a) {
     return static_cast<std::size_t>(
@@ -36,7 +34,7 @@ std::vector<LimitLine> limit_lines(const Assessment& a, const ClampLimits& limit
         out.push_back({*limits.separation.clamp, "closed faces ask for", Pen::load});
     if (a.state.is_open_cavity()) out.push_back({a.state.open_capacity, "the open walls stand", Pen::hidden});
     out.push_back({limits.tightening, "bolt, tightened:", Pen::centre});
-    if (limits.working.clamp) out.push_back({*limits.working.clamp, "bolt, loaded:", Pen::centre});
+    if (limits.working.clamp) out.push_back({*limits.working.clamp, "bolt, loaded:", Pen::greatest});
     std::stable_sort(out.begin(), out.end(), [](const LimitLine& x, const LimitLine& y) { return x.force < y.force; });
     return out;
 }
@@ -45,7 +43,8 @@ std::vector<LimitLine> limit_lines(const Assessment& a, const ClampLimits& limit
 std::vector<std::string> notes_of(const Assessment& a, const ClampLimits& limits) {
     const auto& joint = *a.state.joint;
     std::vector<std::string> out;
-    out.emplace_back("* least of life: with it slip and separation are checked. The last row is what the worst load then leaves of it.");
+    out.emplace_back(
+        "* least of life, load apart: with it slip and separation are checked. The last row has the worst load in it already.");
     if (a.state.is_open_cavity() && a.state.open_capacity < a.state.settled_least)
         out.push_back(fmt::format("No more than the open walls stand is counted on: {}.", told(Value(a.state.least_clamp()), 3)));
     if (limits.slip && limits.slip->clamp)
@@ -87,18 +86,21 @@ Drawing clamp_picture(const Assessment& a) {
     for (const auto& stage : a.clamp) most = max(most, stage.greatest);
     for (const auto& line : lines) beyond = max(beyond, line.force);
     // A limit far off would leave no room for the bars.
-    const auto axis = Axis<Force>::even(newton(0), max(min(beyond, 1.6 * most), most), kN(1), mm(60), mm(132));
+    const auto axis = Axis<Force>::even(newton(0), max(min(beyond, 1.6 * most), most), kN(1), mm(58), mm(120));
     draw_scale_below(drawing, axis.scale(), bottom, mm(0), "clamp force, kN");
 
+    const auto kilonewtons = [&](Force force) { return fmt::format("{:.{}f}", in_kN(force), most < kN(10) ? 2 : 1); };
     const auto checked = checked_stage(a);
     for (std::size_t i = 0; i < a.clamp.size(); ++i) {
         const auto& stage = a.clamp[i];
         const auto middle = -row * (static_cast<double>(i) + 0.5), base = middle - 0.35 * chart_text;
         drawing.text({mm(0), base}, fmt::format("{}{}", stage.title, i == checked ? " *" : ""), chart_text);
         drawing.rectangle({axis.at(stage.least), middle - mm(1.7)}, {axis.at(stage.greatest), middle + mm(1.7)},
-                          i == checked ? Fill::steel : Fill::pale);
-        drawing.text({least_column, base}, kilonewton(stage.least), chart_text, Anchor::right);
-        drawing.text({greatest_column, base}, kilonewton(stage.greatest), chart_text, Anchor::right);
+                          i == checked              ? Fill::steel
+                          : i + 1 == a.clamp.size() ? Fill::none
+                                                    : Fill::pale);
+        drawing.text({least_column, base}, kilonewtons(stage.least), chart_text, Anchor::right);
+        drawing.text({greatest_column, base}, kilonewtons(stage.greatest), chart_text, Anchor::right);
     }
     drawing.text({least_column, mm(1)}, "kN: least", chart_text, Anchor::right);
     drawing.text({greatest_column, mm(1)}, "greatest", chart_text, Anchor::right);
@@ -108,9 +110,10 @@ Drawing clamp_picture(const Assessment& a) {
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const auto& [force, words, pen] = lines[i];
         const auto top = mm(4) + step * static_cast<double>(lines.size() - i);
-        drawing.line({axis.at(force), bottom}, {axis.at(force), top}, pen);
-        drawing.text({axis.at(force) + mm(1), top - chart_text},
-                     fmt::format("{} {} kN{}", words, kilonewton(force), axis.holds(force) ? "" : ", beyond"), chart_text);
+        const bool holds = axis.holds(force);
+        if (holds) drawing.line({axis.at(force), bottom}, {axis.at(force), top}, pen);
+        drawing.text({axis.at(force) + mm(1), top - chart_text}, fmt::format("{} {}{}", words, told(Value(force), 3), holds ? "" : " →"),
+                     chart_text);
     }
     auto below = bottom - mm(10);
     for (const auto& note : notes_of(a, limits)) below = draw_paragraph(drawing, {mm(0), below}, note, tick_text);

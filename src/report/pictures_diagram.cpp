@@ -80,12 +80,14 @@ Drawing joint_diagram(const Assessment& a) {
     drawing.line(on_bolt(greatest), on_parts(greatest, nothing), Pen::greatest);
     drawing.line(on_bolt(nothing), on_bolt(worst.bolt_most), Pen::outline);
     const auto middle = on_bolt(0.6 * greatest);
-    drawing.text({middle.x - mm(3), middle.y}, "bolt", chart_text, Anchor::right);
+    const bool steep = middle.x < mm(28);
+    drawing.text({middle.x + (steep ? mm(3) : mm(-3)), middle.y}, "bolt", chart_text, steep ? Anchor::left : Anchor::right);
     // At two heights, that they stay apart where the band is narrow.
-    const Force low = 0.02 * y.greatest(), high = 0.1 * y.greatest();
-    drawing.text({on_parts(least, low).x + mm(2), y.at(low)}, "parts, least clamp", chart_text);
-    drawing.text({on_parts(greatest, high).x - mm(3), y.at(high)}, "parts, greatest clamp", chart_text, Anchor::right);
+    const Force low = 0.02 * y.greatest(), high = 0.1 * y.greatest(), tall = static_cast<double>(chart_text / mm(85)) * y.greatest();
+    drawing.text({on_parts(least, low).x + mm(2.5), y.at(low)}, "parts, least clamp", chart_text);
+    drawing.text({on_parts(greatest, high + tall).x - mm(2), y.at(high)}, "parts, greatest clamp", chart_text, Anchor::right);
 
+    for (const auto& clamp : {least, greatest}) draw_mark(drawing, on_bolt(clamp), Mark::disc);
     if (worst.pull > nothing) {
         // The pull takes from the least clamp along the parts' line, and adds to the greatest along the bolt's.
         drawing.arrow(on_bolt(least), on_parts(least, worst.clamp_left));
@@ -93,7 +95,6 @@ Drawing joint_diagram(const Assessment& a) {
         draw_mark(drawing, on_parts(least, worst.clamp_left), Mark::square);
         draw_mark(drawing, on_bolt(worst.bolt_most), Mark::triangle);
     }
-    for (const auto& clamp : {least, greatest}) draw_mark(drawing, on_bolt(clamp), Mark::disc);
 
     auto below = mm(-13);
     for (const auto& [mark, words] : keys_of(s, worst)) {

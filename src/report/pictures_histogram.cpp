@@ -14,8 +14,6 @@ namespace {
 
 std::string percent(double share) { return fmt::format("{} %", print_number(100.0 * share, 2)); }
 
-double number_of(const Value& value) { return in_customary_unit(value).number; }
-
 }  // namespace
 
 Drawing histogram_picture(const ResponseTold& r) {
@@ -34,6 +32,8 @@ Drawing histogram_picture(const ResponseTold& r) {
         draw_paragraph(drawing, {mm(0), mm(0)}, "The samples do not differ.");
         return drawing;
     }
+    // All in the unit of the median, that none is told in another.
+    const auto number_of = [&](const Value& value) { return in_unit_of(value, r.median).number; };
     const auto unit = in_customary_unit(r.median).unit;
     const double least = number_of(bins.least), greatest = number_of(bins.greatest);
     const auto x = Axis<double>::even(least, greatest, 1.0, mm(16), mm(152), 8);

@@ -16,6 +16,19 @@ namespace {
 
 /// Lives are told up to this, and drawn up to it.
 const Duration longest_told = years(200);
+/// Shorter ones stand on the lower edge and ask for no room.
+const Duration shortest_drawn = years(0.1);
+
+/// Years by decades, from the round number below the shortest life; what lies beyond an edge stands on it, and the edge says so.
+Scale life_scale(Duration shortest, Length height) {
+    double first = in_years(shortest_drawn);
+    for (const double tick : {0.2, 0.5, 1.0, 2.0, 5.0, 10.0})
+        if (years(tick) < shortest) first = tick;
+    auto scale = decade_scale(first, in_years(longest_told), mm(0), height);
+    scale.ticks.front().label = "≤ " + scale.ticks.front().label;
+    scale.ticks.back().label = "≥ " + scale.ticks.back().label;
+    return scale;
+}
 
 Mark mark_of(const MethodResult& r) { return r.passes ? Mark::disc : r.holds ? Mark::ring : Mark::cross; }
 
@@ -34,28 +47,23 @@ struct Box {
 Box around(PlanePoint at, Length half) { return {at.x - half, at.x + half, at.y - half, at.y + half}; }
 
 /// Room for words near a point: the nearest place of those tried that is free.
-class Places {
-public:
-    explicit Places(Box frame) : frame_(frame) {}
-    void take(const Box& box) { taken_.push_back(box); }
+struct Places {
+    Box frame;
+    std::vector<Box> taken = {};
 
     [[nodiscard]] PlanePoint find(PlanePoint about, Length width, Length height) const {
         static constexpr std::array<std::pair<double, double>, 12> directions{
             {{1, 0}, {1, 1}, {0, 1}, {-1, 1}, {-1, 0}, {-1, -1}, {0, -1}, {1, -1}, {2, 1}, {-2, 1}, {2, -1}, {-2, -1}}};
         for (int ring = 0; ring < 12; ++ring)
             for (const auto& [dx, dy] : directions) {
-                const auto away = mm(2.6) + mm(1.8) * static_cast<double>(ring);
-                const PlanePoint middle{about.x + dx * (away + 0.5 * width - mm(0.8)), about.y + dy * away};
+                const auto away = mm(3) + mm(1.8) * static_cast<double>(ring);
+                PlanePoint middle{about.x + dx * (away + 0.5 * width - mm(0.8)), about.y + dy * away};
                 const Box box{middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * height, middle.y + 0.5 * height};
-                if (box.within(frame_) && std::none_of(taken_.begin(), taken_.end(), [&](const Box& b) { return b.meets(box); }))
+                if (box.within(frame) && std::none_of(taken.begin(), taken.end(), [&](const Box& b) { return b.meets(box); }))
                     return middle;
             }
         return about;
     }
-
-private:
-    Box frame_;
-    std::vector<Box> taken_;
 };
 
 /// A method in the chart, and how it is called there.
@@ -92,7 +100,7 @@ void draw_legend(Drawing& drawing, const std::vector<Placed>& list, Length top) 
     auto base = top - mm(5);
     for (const auto& [result, label] : list) {
         drawing.text({mm(9), base}, label, tick_text, Anchor::right);
-        drawing.text({mm(16), base}, cut(result->method.name(), 64), tick_text);
+        drawing.text({mm(16), base}, cut(result->method.name(), 68), tick_text);
         if (result->refused.empty()) {
             draw_mark(drawing, {mm(12.5), base + 0.35 * tick_text}, mark_of(*result));
             drawing.text({clamp_column, base}, fmt::format("{:.1f}", in_kN(result->clamp)), tick_text, Anchor::right);
@@ -121,34 +129,32 @@ Drawing isolation_picture(const IsolationRanking& ranking) {
     for (const auto& [result, label] : list) {
         if (!result->refused.empty()) continue;
         clamp_most = max(clamp_most, result->clamp);
-        life_least = min(life_least, result->shortest_life());
+        if (result->shortest_life() > shortest_drawn) life_least = min(life_least, result->shortest_life());
     }
-    // From the tick below the shortest life; a life of days stands on the edge.
-    auto first = years(1);
-    for (const double tick : {2.0, 5.0, 10.0})
-        if (years(tick) < life_least) first = years(tick);
     const auto x = Axis<Force>::even(newton(0), max(1.05 * clamp_most, kN(1)), kN(1), mm(16), mm(156), 8);
-    const auto y = Axis<Duration>::decades(first, max(longest_told, 1.2 * ranking.promised), years(1), mm(0), mm(80));
+    const Axis<Duration> y(life_scale(life_least, mm(80)), years(1));
     draw_scale_below(drawing, x.scale(), mm(0), mm(80), "least clamp of one bolt at the end of life, kN");
-    draw_scale_left(drawing, y.scale(), mm(16), mm(156),
-                    fmt::format("years to the first end of a part; {} or less, 200 or more", print_number(in_years(first), 3)));
+    draw_scale_left(drawing, y.scale(), mm(16), mm(156), "years to the first end of a part");
     drawing.line({mm(16), y.at(ranking.promised)}, {mm(156), y.at(ranking.promised)}, Pen::limit);
 
     const Box frame{mm(17), mm(160), mm(0.5), mm(84)};
-    Places places(frame);
+    Places places{frame};
     const auto words = fmt::format("promised: {}", told(Value(ranking.promised)));
     drawing.text({mm(17), y.at(ranking.promised) + mm(0.8)}, words, tick_text);
-    places.take({mm(17), mm(17) + width_of(words, tick_text), y.at(ranking.promised), y.at(ranking.promised) + mm(3.5)});
+    places.taken.push_back({mm(17), mm(17) + width_of(words, tick_text), y.at(ranking.promised), y.at(ranking.promised) + mm(3.5)});
     const auto at = [&](const MethodResult& r) { return PlanePoint{x.at(r.clamp), y.at(r.shortest_life())}; };
     for (const auto& [result, label] : list)
-        if (result->refused.empty()) places.take(around(at(*result), result->as_written ? mm(2.1) : mm(1.3)));
+        if (result->refused.empty()) places.taken.push_back(around(at(*result), result->as_written ? mm(2.1) : mm(1.3)));
     for (const auto& [result, label] : list) {
         if (!result->refused.empty()) continue;
         const auto width = width_of(label, tick_text) + mm(1);
         const auto middle = places.find(at(*result), width, tick_text);
-        places.take({middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * tick_text, middle.y + 0.5 * tick_text});
-        if (abs(middle.y - at(*result).y) > mm(3.5) || abs(middle.x - at(*result).x) > mm(4.5) + 0.5 * width)
-            drawing.line(at(*result), middle, Pen::grid);
+        const Box box{middle.x - 0.5 * width, middle.x + 0.5 * width, middle.y - 0.5 * tick_text, middle.y + 0.5 * tick_text};
+        places.taken.push_back(box);
+        const auto point = at(*result);
+        if (middle.y != point.y)
+            drawing.line(point, {std::clamp(point.x, box.left + mm(0.5), box.right - mm(0.5)), std::clamp(point.y, box.low, box.high)},
+                         Pen::grid);
         draw_mark(drawing, at(*result), mark_of(*result));
         if (result->as_written) drawing.circle(at(*result), mm(1.9), Pen::thin);
         drawing.text({middle.x, middle.y - 0.35 * tick_text}, label, tick_text, Anchor::middle);

@@ -29,9 +29,9 @@ void draw_member(Drawing& drawing, const MemberOutlook& m, PlanePoint corner, Du
     const auto time = Axis<Duration>::even(years(0), until, years(1), corner.x, corner.x + width, 5);
     const auto used = Axis<double>::even(0.0, 100.0, 1.0, corner.y, corner.y + height, 2);
     const auto right = corner.x + width, top = corner.y + height;
-    drawing.text({corner.x - mm(7), top + mm(9.4)}, cut(m.name, 42), chart_text);
-    drawing.text({corner.x - mm(7), top + mm(5.6)}, cut(typographic(m.stake), 47), tick_text);
-    drawing.text({corner.x - mm(7), top + mm(2)}, fmt::format("{} years: {}", life_band_text(m), m.passes ? "lasts" : "DOES NOT LAST"),
+    drawing.text({corner.x - mm(7), top + mm(10)}, cut(m.name, 42), chart_text);
+    drawing.text({corner.x - mm(7), top + mm(6.2)}, cut(typographic(m.stake), 47), tick_text);
+    drawing.text({corner.x - mm(7), top + mm(2.6)}, fmt::format("{} years: {}", life_band_text(m), m.passes ? "lasts" : "DOES NOT LAST"),
                  tick_text);
     const auto fast = curve_of(m.fast, time, used), central = curve_of(m.central, time, used), slow = curve_of(m.slow, time, used);
     // Where the bad end is reached, the band goes on below the line of 100 %.
@@ -65,14 +65,15 @@ Drawing life_picture(const ExposureOutlook& outlook, Duration promised) {
     const auto until = max(min(1.1 * longest, 2.5 * promised), 1.25 * promised);
 
     std::size_t drawn = 0;
-    const auto across = mm(82), down = mm(46);
+    const auto across = mm(82), down = mm(47);
     for (const auto& m : outlook.members) {
         if (!has_course(m)) continue;
-        draw_member(drawing, m, {mm(8) + across * static_cast<double>(drawn % 2), -down * static_cast<double>(drawn / 2 + 1) + mm(10)},
-                    until, promised);
+        const auto line = drawn / 2 + 1, column = drawn % 2;
+        draw_member(drawing, m, {mm(8) + static_cast<double>(column) * across, mm(10) - static_cast<double>(line) * down}, until, promised);
         ++drawn;
     }
-    auto below = -down * static_cast<double>((drawn + 1) / 2) + mm(3);
+    const auto lines = (drawn + 1) / 2;
+    auto below = mm(3) - static_cast<double>(lines) * down;
     if (drawn > 0) {
         below = draw_paragraph(
             drawing, {mm(0), below},

@@ -48,8 +48,9 @@ std::vector<Band> bands_of(const State& s) {
 
 std::string fit_words(const State& s) {
     const auto& check = s.tube.length_check;
-    const auto ends = fmt::format("At the extremes of tolerance the tube {}{}, or {}", s.tube_passes_walls() ? "" : "is ",
-                                  gap_text(s, check.gap_greatest), gap_text(s, check.gap_least));
+    const char* is = s.tube_passes_walls() ? "" : "is ";
+    const auto ends = fmt::format("At one extreme of tolerance the tube {}{}, at the other it {}{}", is, gap_text(s, check.gap_greatest),
+                                  is, gap_text(s, check.gap_least));
     return s.tube_passes_walls() ? ends + "." : ends + fmt::format("; the walls allow {} either way.", hundredths(check.allowed_gap));
 }
 
@@ -76,11 +77,11 @@ std::optional<Drawing> tube_fit_picture(const Assessment& a) {
         greatest = max(greatest, band.greatest);
     }
     const auto margin = max(0.08 * (greatest - least), mm(0.01));
-    const auto axis = Axis<Length>::even(least - margin, greatest + margin, mm(1), mm(66), mm(152), 5);
+    const auto axis = Axis<Length>::even(least - margin, greatest + margin, mm(1), mm(62), mm(126), 5);
     const double enlarged = (axis.at(axis.greatest()) - axis.at(axis.least())) / (axis.greatest() - axis.least());
 
     Drawing drawing("Length of the crush tube against the section", fit_words(s), 1.0);
-    const auto row = mm(15), start = mm(52);
+    const auto row = mm(15), start = mm(48);
     const auto bottom = -row * static_cast<double>(bands.size()) - mm(2);
     draw_scale_below(drawing, axis.scale(), bottom, mm(2), "length from the end at the left, mm");
     for (std::size_t i = 0; i < bands.size(); ++i) {
@@ -109,9 +110,7 @@ std::optional<Drawing> tube_fit_picture(const Assessment& a) {
         drawing.line({x2, -mm(6)}, {x2, y}, Pen::thin);
         drawing.arrow({x1, y}, {x2, y}, Pen::thin);
         drawing.arrow({x2, y}, {x1, y}, Pen::thin);
-        const auto right = max(x1, x2) + mm(1);
-        const bool room = right + width_of(words, tick_text) <= mm(161);
-        drawing.text({room ? right : min(x1, x2) - mm(1), y - 0.35 * tick_text}, words, tick_text, room ? Anchor::left : Anchor::right);
+        drawing.text({max(x1, x2) + mm(1), y - 0.35 * tick_text}, words, tick_text);
     };
     gap(tube.least, cavity.greatest, -mm(9), gap_text(s, check.gap_greatest));
     gap(tube.greatest, cavity.least, -mm(12.5), gap_text(s, check.gap_least));

@@ -316,6 +316,36 @@ TEST_SUITE("assess/outlook") {
         CHECK(shares[1] == 1.0);
     }
 
+    TEST_CASE("what is used up begins at the told rate, never comes back, and ends with the told lives") {
+        const auto duplex = edited(coated, "surface = \"hot-dip galvanised, sweep blasted\"", "surface = \"painted\"\ngalvanised = true");
+        int bends = 0;
+        for (const auto& [place, text] : {std::pair{"surf coast", &coated}, std::pair{"inland farm", &coated}, std::pair{"C5", &duplex}}) {
+            for (const auto& m : seen(joint_with("", *text), place).members) {
+                if (m.lasts || m.thickness <= mm(0)) continue;
+                INFO(place << ": " << m.name);
+                CHECK(m.fast.end == m.life_low);
+                CHECK(m.central.end == m.life);
+                CHECK(m.slow.end == m.life_high);
+                for (const auto& course : {m.fast, m.central, m.slow}) {
+                    double before = 0.0;
+                    for (int i = 0; i <= 50; ++i) {
+                        const double used = course.used(0.02 * i * course.end);
+                        CHECK(used >= before);
+                        before = used;
+                    }
+                    CHECK(course.used(course.end) == 1.0);
+                }
+                // Zinc waits for the paint.
+                if (place == std::string("C5") && m.name == "drawbar") CHECK(m.central.used(0.99 * m.central.bend) == 0.0);
+                if (!m.pits) continue;
+                const auto early = 0.5 * m.central.bend;
+                CHECK(m.central.used(early) == doctest::Approx(PitDepth::middle * static_cast<double>(m.total.rate * early / m.thickness)));
+                bends += m.central.bend < m.central.end ? 1 : 0;
+            }
+        }
+        CHECK(bends > 0);
+    }
+
     TEST_CASE("what is derived line by line is what is told") {
         const auto joint = joint_with("edges = \"edges sealed\"");
         const auto& exposure = *built_in().of<Exposure>().find("surf coast");

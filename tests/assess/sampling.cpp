@@ -174,6 +174,41 @@ TEST_CASE("quantiles are those of the sorted numbers within the bins' width") {
     CHECK(nothing.at(0.95) == doctest::Approx(5.0).epsilon(0.002));
 }
 
+TEST_CASE("shares below a value are those of the sorted numbers, and of bins add up to one") {
+    std::vector<double> numbers;
+    Quantiles quantiles;
+    for (int i = 1; i <= 5000; ++i) {
+        numbers.push_back(i % 50 == 0 ? 0.0 : std::exp(0.002 * ((i * 1237) % 5003)));
+        quantiles.add(numbers.back());
+    }
+    std::sort(numbers.begin(), numbers.end());
+    const auto below = [&](double x) {
+        return static_cast<double>(std::lower_bound(numbers.begin(), numbers.end(), x) - numbers.begin()) / 5000.0;
+    };
+    for (const double x : {1e-9, 1.5, 7.0, 400.0, 1e4, 1e5}) CHECK(quantiles.share_below(x) == doctest::Approx(below(x)).epsilon(0.002));
+    CHECK(quantiles.share_below(0.0) == 0.0);
+    CHECK(quantiles.share_below(1e30) == 1.0);
+    for (const double share : {0.05, 0.5, 0.95}) CHECK(quantiles.share_below(quantiles.at(share)) == doctest::Approx(share).epsilon(1e-9));
+
+    const auto h = histogram(quantiles, 40);
+    REQUIRE(h.shares.size() == 40);
+    double sum = h.below + h.above;
+    for (const double share : h.shares) {
+        CHECK(share >= 0.0);
+        sum += share;
+    }
+    CHECK(sum == doctest::Approx(1.0).epsilon(1e-12));
+    // The first bin holds those that are none.
+    CHECK(h.least == 0.0);
+    CHECK(h.shares.front() == doctest::Approx(below(h.greatest / 40.0)).epsilon(0.002));
+    CHECK(h.above == doctest::Approx(0.001).epsilon(1e-6));
+
+    CHECK(histogram(Quantiles{}, 40).shares.empty());
+    Quantiles none;
+    none.add(0.0);
+    CHECK(histogram(none, 40).shares == std::vector<double>{1.0});
+}
+
 TEST_CASE("a spread's ends and middle") {
     const auto wall = Spread<Length>::tolerance(mm(5), mm(0.5));
     CHECK(in_mm(wall.at(0.0)) == doctest::Approx(5.0));

@@ -129,11 +129,10 @@ TEST_SUITE("report/page") {
         for (const auto& [plain, better] :
              {std::pair{"120 N*m", "120 N·m"}, std::pair{"3 kN*m of 4 kN*m", "3 kN·m of 4 kN·m"}, std::pair{"40 um", "40 µm"},
               std::pair{"0.4 um/a, slow", "0.4 µm/a, slow"}, std::pair{"1100800 mm2", "1100800 mm²"}, std::pair{"7 mm4", "7 mm⁴"},
-              std::pair{"65 degC", "65 °C"},
-              std::pair{"30 deg, no more", "30°, no more"}, std::pair{"2 mg/m2/d", "2 mg/m²/d"}, std::pair{"2 ohm*cm2", "2 Ω·cm²"},
-              std::pair{"144 mm +- 0.2 mm", "144 mm ± 0.2 mm"}, std::pair{"M16 x 200 A4-80", "M16 x 200 A4-80"},
-              std::pair{"ISO 7089 M16", "ISO 7089 M16"}, std::pair{"2 um2x", "2 um2x"}, std::pair{"8 bolts", "8 bolts"},
-              std::pair{"um and degC", "um and degC"}, std::pair{"N*m", "N*m"}, std::pair{"", ""}})
+              std::pair{"65 degC", "65 °C"}, std::pair{"30 deg, no more", "30°, no more"}, std::pair{"2 mg/m2/d", "2 mg/m²/d"},
+              std::pair{"2 ohm*cm2", "2 Ω·cm²"}, std::pair{"144 mm +- 0.2 mm", "144 mm ± 0.2 mm"},
+              std::pair{"M16 x 200 A4-80", "M16 x 200 A4-80"}, std::pair{"ISO 7089 M16", "ISO 7089 M16"}, std::pair{"2 um2x", "2 um2x"},
+              std::pair{"8 bolts", "8 bolts"}, std::pair{"um and degC", "um and degC"}, std::pair{"N*m", "N*m"}, std::pair{"", ""}})
             CHECK(typographic(plain) == better);
         CHECK(told(Value(Nm(120))) == "120 N·m");
     }
