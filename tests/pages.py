@@ -32,7 +32,9 @@ HERE = pathlib.Path(__file__).resolve().parent / "pages"
 # What is wanted of a page: its sheets of paper (None: any number), and which of the words of a verdict is read first on it (None: no matter).
 Sheet = collections.namedtuple("Sheet", "pages verdict")
 VERDICTS = [["not to be built", "pass", "fail"], ["accept", "ask", "refuse"]]  # on a joint, on an offer
-GOOD = {"calculation.html": Sheet(None, "pass"), "shop-sheet.html": Sheet(1, "pass"), "care-sheet.html": Sheet(1, None)}
+GOOD = {"calculation.html": Sheet(None, "pass"), "shop-sheet.html": Sheet(1, None), "care-sheet.html": Sheet(1, None)}
+SHEETS = {name: sheet for name, sheet in GOOD.items() if "sheet" in name}
+LONG = {name: sheet._replace(pages=None) for name, sheet in GOOD.items()}  # with names that no sheet has room for
 BAD = {"calculation.html": Sheet(None, "fail"), "shop-sheet.html": Sheet(1, "not to be built"), "care-sheet.html": Sheet(1, None)}
 
 
@@ -46,6 +48,7 @@ class Case:
     edits: dict = dataclasses.field(default_factory=dict)  # of the joint file: what is there, what is put in its place
     literal: list = dataclasses.field(default_factory=list)  # to be read as it stands: the first on every page, all in the calculation
     pictures: bool = True  # page 1 is compared with the approved picture
+    again: bool = False  # a calculation of the same kind as another's: axe, which takes seconds for it, does not read it again
 
 
 # Text of a joint file that would like to be markup of each kind: HTML, SVG, Markdown, a spreadsheet's formula.
@@ -68,34 +71,38 @@ def tame(text):
 
 CASES = [
     Case("drawbar", "cli/demo/drawbar.toml", [], 0, GOOD),
-    Case("suspension", "cli/demo/suspension.toml", [], 0, GOOD),
-    Case("through-tube", "cli/demo/through-tube.toml", [], 0, GOOD),
-    Case("bracket", "cli/demo/bracket.toml", [], 0, GOOD),
-    Case("offered", "cli/demo/drawbar.toml", ["--offer", "cli/demo/offers/stainless.toml"], 0, GOOD | {"comparison.html": Sheet(None, "refuse")}),
-    Case("fails", "cli/demo/drawbar.toml", [], 1, BAD, edits={'class = "8.8"': 'class = "4.6"'}),
-    Case("hostile", "cli/demo/drawbar.toml", [], 0, GOOD, edits=named(TITLE, NAMES), literal=[TITLE, *NAMES], pictures=False),
+    Case("suspension", "cli/demo/suspension.toml", [], 0, GOOD, again=True),
+    Case("through-tube", "cli/demo/through-tube.toml", [], 0, GOOD, again=True),
+    Case("bracket", "cli/demo/bracket.toml", ["--only", "sheet", "--only", "care"], 0, SHEETS),
+    Case("offered", "cli/demo/drawbar.toml", ["--offer", "cli/demo/offers/stainless.toml", "--only", "comparison"], 0, {"comparison.html": Sheet(None, "refuse")}),
+    Case("weak", "cli/demo/drawbar.toml", [], 1, BAD, edits={'class = "8.8"': 'class = "4.6"'}),
+    Case("hostile", "cli/demo/drawbar.toml", [], 0, LONG, edits=named(TITLE, NAMES), literal=[TITLE, *NAMES], pictures=False),
     # The same lengths of words without anything to interpret: what elements the hostile pages may have.
-    Case("tame", "cli/demo/drawbar.toml", [], 0, GOOD, edits=named(tame(TITLE), [tame(name) for name in NAMES]), pictures=False),
+    Case("tame", "cli/demo/drawbar.toml", [], 0, LONG, edits=named(tame(TITLE), [tame(name) for name in NAMES]), pictures=False, again=True),
 ]
 
 # What tidy of Debian 12 says against right HTML5, each with the reason why it is right.
 TIDY_EXEMPT = [
     r'<title> proprietary attribute "id"',  # it takes a picture's title for the page's
+    r'<svg> proprietary attribute "(font-family|fill|stroke-linejoin)"',  # SVG's own, which it does not know
+    r'<svg> attribute "(width|height)" has invalid value "[0-9.]+mm"',  # a length with its unit, as SVG has it
 ]
 
 
 FONTS = """<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd">
-<fontconfig><dir>/usr/share/fonts/truetype/dejavu</dir><cachedir>{folder}/fonts</cachedir>
-<selectfont><rejectfont><glob>*Oblique*</glob><glob>*Italic*</glob><glob>*Condensed*</glob><glob>*ExtraLight*</glob><glob>*TeX*</glob></rejectfont></selectfont>
-<alias><family>sans-serif</family><prefer><family>DejaVu Sans</family></prefer></alias>
-<alias><family>serif</family><prefer><family>DejaVu Serif</family></prefer></alias>
-<alias><family>monospace</family><prefer><family>DejaVu Sans Mono</family></prefer></alias></fontconfig>
+<fontconfig><dir>/usr/share/fonts/truetype/liberation</dir><cachedir>{folder}/fonts</cachedir>
+<selectfont><rejectfont><glob>*Italic*</glob><glob>*Narrow*</glob></rejectfont></selectfont>
+<alias><family>Arial</family><prefer><family>Liberation Sans</family></prefer></alias>
+<alias><family>Helvetica</family><prefer><family>Liberation Sans</family></prefer></alias>
+<alias><family>sans-serif</family><prefer><family>Liberation Sans</family></prefer></alias>
+<alias><family>serif</family><prefer><family>Liberation Serif</family></prefer></alias>
+<alias><family>monospace</family><prefer><family>Liberation Mono</family></prefer></alias></fontconfig>
 """
 
 
 class Browser:
     """One Chromium for all pages, a folder for its droppings and ours, and threads for the tools beside it. Its fonts are
-    those of Debian's fonts-dejavu-core alone, so that words are as wide on every machine."""
+    those of Debian's fonts-liberation alone, so that words are as wide on every machine."""
 
     def __init__(self):
         self.base = tempfile.TemporaryDirectory()
@@ -257,7 +264,7 @@ def looks(picture, approved, received, approve):
     return faults
 
 
-def examine(browser, page, sheet, approved=None, received=None, approve=False):
+def examine(browser, page, sheet, approved=None, received=None, approve=False, axe=True):
     """All about one page. Answers its faults and what the browser saw; what needs no browser is still on its way, as a future."""
     browser.medium("screen", SCREEN)
     said, asked = browser.load(page)
@@ -268,7 +275,7 @@ def examine(browser, page, sheet, approved=None, received=None, approve=False):
     seen = browser.look("screen", SCREEN)
     faults += seen["faults"]
     faults += [("picture-blank", f"{p['name']}: nothing is drawn") for p in seen["pictures"] if not (p["width"] and p["height"] and browser.ink(p) > 0.002)]
-    faults += [(f"axe {rule}", f"{words}: {nodes}") for rule, words, nodes in browser.accessibility()]
+    faults += [(f"axe {rule}", f"{words}: {nodes}") for rule, words, nodes in (browser.accessibility() if axe else [])]
     width = browser.paper_width()
     browser.medium("print", width)
     faults += browser.look("print", width)["faults"]
@@ -356,13 +363,15 @@ def test_case(browser, case, program, root, build, approve):
     if told.returncode != case.status:
         faults[""].append(("status", f"{told.returncode}, wanted {case.status}: {told.stderr.strip()}"))
     written = {file.name: file for file in sorted(folder.iterdir())} if folder.exists() else {}
-    for name in sorted({*case.pages, "calculation.md", "parts.csv"} - written.keys()):
+    whole = set() if "--only" in case.options else {"calculation.md", "parts.csv"}
+    for name in sorted({*case.pages, *whole} - written.keys()):
         faults[name].append(("missing", "was not written"))
     for name, file in written.items():
         words = case.literal if file.stem == "calculation" else case.literal[:1]
         if name in case.pages:
             approved = HERE / "approved" / f"{case.name}-{file.stem}.png" if case.pictures else None
-            found, seen, pending[name] = examine(browser, file, case.pages[name], approved, build / "received" / "pages", approve)
+            found, seen, pending[name] = examine(browser, file, case.pages[name], approved, build / "received" / "pages", approve,
+                                                  axe=not (case.again and file.stem == "calculation"))
             faults[name] += found
             faults[name] += [("literal", f"not to be read as it is: {word}") for word in words if plain(word) not in plain(seen["text"])]
             elements[name] = seen["elements"]

@@ -4,7 +4,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 source cli/packages.sh
-install_missing "${build_packages[@]}" doctest-dev librapidcheck-dev units python3-jsonschema python3-ezdxf libxml2-utils chromium chromium-driver python3-selenium python3-markdown-it python3-pil fonts-dejavu-core poppler-utils tidy parallel clang libclang-rt-14-dev clang-format clang-tidy git
+install_missing "${build_packages[@]}" doctest-dev librapidcheck-dev units python3-jsonschema python3-ezdxf libxml2-utils chromium chromium-driver python3-selenium python3-markdown-it python3-pil fonts-liberation poppler-utils tidy parallel clang libclang-rt-14-dev clang-format clang-tidy git
 step() { echo "== $* ($((SECONDS)) s)"; }
 
 step "format"

@@ -96,10 +96,17 @@ bool is_blank(std::string_view text) {
 }
 
 std::string shown(std::string_view text, std::size_t most) {
+    const auto is_plain = [](char c) { return c >= ' ' && c <= '~'; };
+    // Most text is short and plain.
+    if (text.size() <= most && std::all_of(text.begin(), text.end(), is_plain)) return std::string(text);
     std::string out;
     std::size_t count = 0;
     for (std::size_t at = 0; at < text.size(); ++count) {
         if (count == most) return out + "...";
+        if (is_plain(text[at])) {
+            out += text[at++];
+            continue;
+        }
         const auto n = sequence_length(text, at);
         if (n == 0 || unfit(text, at, n) != nullptr)
             out += '?';

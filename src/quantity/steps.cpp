@@ -250,7 +250,7 @@ void Recorder::add(const char* symbol, const char* code, Value value, bool is_ex
         const auto tokens = tokens_of(code);
         step.formula = laid_out(tokens, 0, tokens.size(), symbols_, as_symbol);
         step.substituted = laid_out(tokens, 0, tokens.size(), symbols_, as_value);
-        step.evident = evident_of(tokens, symbols_);
+        if (keeps_evident_) step.evident = evident_of(tokens, symbols_);
     }
     steps_.push_back(std::move(step));
     symbols_.emplace_back(symbol, value);

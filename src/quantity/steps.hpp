@@ -29,7 +29,7 @@ struct Step {
     std::string words;  ///< of an input that is no number: the method's name, yes or no
     Source source{};
     std::string code;     ///< the expression as the code has it
-    std::string evident;  ///< the same with every known symbol replaced by its SI magnitude; empty if words stand in it
+    std::string evident;  ///< the same with every known symbol replaced by its SI magnitude; empty if words stand in it, or nobody asked
 };
 
 /// Keeps no steps: what the inner loops use, at no cost.
@@ -57,6 +57,9 @@ inline constexpr bool keeps_steps = !std::same_as<std::remove_cvref_t<Steps>, No
 /// Keeps every step with symbols and with values.
 class Recorder {
 public:
+    /// `keeps_evident`: each step with the text that tests reckon again.
+    explicit Recorder(bool keeps_evident = false) : keeps_evident_(keeps_evident) {}
+
     /// A calculator begins.
     void heading(std::string_view title, const Source& source);
 
@@ -86,6 +89,7 @@ public:
 private:
     void add(const char* symbol, const char* code, Value value, bool is_expression);
 
+    bool keeps_evident_;
     std::vector<std::pair<std::string, Value>> symbols_;
     std::vector<Step> steps_;
 };

@@ -14,8 +14,8 @@
 
 #include <fmt/format.h>
 
-#include <map>
 #include <set>
+#include <unordered_map>
 
 namespace faywright {
 
@@ -256,28 +256,23 @@ public:
 
     void add(std::string title, const std::vector<Step>& steps) {
         chapter_.blocks.emplace_back(Heading{std::move(title)});
-        for (std::size_t from = 0; from < steps.size();) {
-            auto to = from + 1;
-            while (to < steps.size() && steps[to].kind != StepKind::heading) ++to;
-            add_table({steps.begin() + static_cast<std::ptrdiff_t>(from), steps.begin() + static_cast<std::ptrdiff_t>(to)});
-            from = to;
-        }
+        for (auto& table : tables_of(steps)) add_table(std::move(table));
         refer();
     }
 
 private:
-    void add_table(std::vector<Step> table) {
-        std::string lines;
-        for (const auto& step : table)
-            lines += fmt::format("{}|{}|{}|{}|{}\n", step.symbol, step.formula, step.substituted, step.value.si(), step.words);
+    void add_table(StepTable table) {
+        std::string lines = table.title;
+        for (const auto& row : table.rows)
+            for (const auto* cell : {&row.symbol, &row.formula, &row.with_values, &row.result}) lines.append("|").append(*cell);
         const auto [place, fresh] = numbers_.emplace(std::move(lines), numbers_.size() + 1);
         if (!fresh) {
-            again_.push_back(fmt::format("T{} ({})", place->second, table.front().formula));
+            again_.push_back(fmt::format("T{} ({})", place->second, table.title));
             return;
         }
         refer();
-        table.front().formula = fmt::format("T{}  {}", place->second, table.front().formula);
-        chapter_.blocks.emplace_back(Derivation{std::move(table)});
+        table.title = fmt::format("T{}  {}", place->second, table.title);
+        chapter_.blocks.emplace_back(std::move(table));
     }
 
     /// What was left out since the last table.
@@ -288,7 +283,7 @@ private:
     }
 
     Chapter& chapter_;
-    std::map<std::string, std::size_t> numbers_;
+    std::unordered_map<std::string, std::size_t> numbers_;
     std::vector<std::string> again_;
 };
 
@@ -384,7 +379,8 @@ Chapter identity_chapter(const ReportMatter& m) {
 
 Page calculation_report(const ReportMatter& m) {
     Page page{PageKind::report, "Calculation report", m.assessment.state.joint->title, {}, m.identification};
-    page.chapters = {verdict_chapter(m), joint_chapter(m), loads_chapter(m), clamp_chapter(m), checks_chapter(m)};
+    for (auto* chapter : {&verdict_chapter, &joint_chapter, &loads_chapter, &clamp_chapter, &checks_chapter})
+        page.chapters.push_back((*chapter)(m));
     if (m.assessment.state.joint->section) page.chapters.push_back(tube_chapter(m));
     page.chapters.push_back(corrosion_chapter(m));
     if (m.isolation != nullptr) page.chapters.push_back(isolation_chapter(*m.isolation));

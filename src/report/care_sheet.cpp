@@ -79,6 +79,7 @@ Page care_sheet(const Assessment& a, const Tables& tables, const Identification&
     page.chapters.insert(page.chapters.end(), {when_chapter(plan), look_chapter(plan), lives_chapter(plan), rules_chapter(plan)});
     page.chapters.push_back({"caution", "", {Paragraph{sheet_caution, Tone::caution}}});
     page.chapters.push_back({"sign", "", {Blanks{"Done", {"Date", "Distance", "Washed", "Found", "Done about it", "By"}, 4}}});
+    page.dense = characters_of(page) > 4500;
     return page;
 }
 

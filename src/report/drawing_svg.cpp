@@ -81,7 +81,8 @@ public:
                            markup_text(drawing_.description()));
         out += patterns();
         for (const auto& shape : drawing_.shapes()) std::visit([&](const auto& each) { out += written(each); }, shape);
-        return out + "</svg>\n";
+        out += "</svg>\n";
+        return out;
     }
 
 private:

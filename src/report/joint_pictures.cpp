@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/joint_pictures.hpp"
 
-#include "quantity/characters.hpp"
 #include "quantity/text.hpp"
+#include "report/chart.hpp"
 #include "report/page.hpp"
 
 #include <fmt/format.h>
@@ -14,10 +14,6 @@ namespace faywright {
 namespace {
 
 std::string length_text(Length length) { return print_number(in_mm(length), 5); }
-
-std::string cut(const std::string& text, std::size_t most) {
-    return display_width(text) <= most ? text : text.substr(0, bytes_of(text, most - 2)) + "..";
-}
 
 /// The largest usual scale at which what is drawn stays within the paper (ISO 5455, memory; 1 : 2.5 and 1 : 4 besides).
 double scale_for(Length width, Length height, Length most_width, Length most_height) {
@@ -443,8 +439,10 @@ Drawing pattern_picture(const Assessment& assessment) {
     }
     Drawing drawing(title, words, plan.scale);
     plan.draw_edges(drawing);
-    const bool room = plan.scale * plan.least_pitch(&Position::y) >= mm(16) && plan.scale * plan.least_pitch(&Position::x) >= mm(4.5);
+    // The utilisation hangs below its bolt, the number stands above the next.
     const auto radius = joint.plies.front().hole_diameter / 2.0;
+    const auto needed = mm(17.0) + 2.0 * plan.scale * radius;
+    const bool room = plan.scale * plan.least_pitch(&Position::y) >= needed && plan.scale * plan.least_pitch(&Position::x) >= mm(4.5);
     for (std::size_t i = 0; i < joint.positions.size(); ++i) {
         const auto& p = joint.positions[i];
         plan.draw_bolt(p, drawing);

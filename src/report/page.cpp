@@ -9,9 +9,9 @@ namespace faywright {
 
 std::string told(const Value& value, int significant) { return typographic(print(value, significant)); }
 
-std::vector<StepTable> tables_of(const Derivation& derivation) {
+std::vector<StepTable> tables_of(const std::vector<Step>& steps) {
     std::vector<StepTable> out;
-    for (const auto& step : derivation.steps) {
+    for (const auto& step : steps) {
         if (step.kind == StepKind::heading) {
             out.push_back({step.formula, source_text(step.source), {}});
             continue;

@@ -64,12 +64,7 @@ struct Grid {
     std::vector<std::vector<Cell>> rows;
 };
 
-/// A derivation line by line.
-struct Derivation {
-    std::vector<Step> steps;
-};
-
-/// A derivation as it is printed: a table for each calculator that it passes.
+/// A calculator's lines of a derivation, as they are printed.
 struct StepRow {
     std::string symbol, formula, with_values, result;
     bool in_words = false;  ///< the formula's place holds a meaning, or words for a sum
@@ -78,7 +73,8 @@ struct StepTable {
     std::string title, source;
     std::vector<StepRow> rows;
 };
-[[nodiscard]] std::vector<StepTable> tables_of(const Derivation& derivation);
+/// A table for each calculator that a derivation passes.
+[[nodiscard]] std::vector<StepTable> tables_of(const std::vector<Step>& steps);
 
 /// The drawing's title is the caption, its description the text in its place.
 struct Picture {
@@ -93,7 +89,7 @@ struct Blanks {
     int rows = 1;
 };
 
-using Block = std::variant<Heading, Paragraph, Banner, Listing, Grid, Derivation, Picture, Blanks>;
+using Block = std::variant<Heading, Paragraph, Banner, Listing, Grid, StepTable, Picture, Blanks>;
 
 struct Chapter {
     std::string id;     ///< letters, digits and hyphens; also its place on a sheet
@@ -119,6 +115,7 @@ struct Page {
     std::string title;  ///< of the joint
     std::vector<Chapter> chapters;
     Identification identification;
+    bool dense = false;  ///< a sheet with much on it: set smaller
 };
 
 /// A whole file that needs nothing else: style and pictures within, no script.

@@ -72,8 +72,9 @@ const char* class_of(Tone tone) {
     return "";
 }
 
-const char* body_class(PageKind kind) {
-    return kind == PageKind::shop_sheet ? "sheet shop" : kind == PageKind::care_sheet ? "sheet care" : "report";
+std::string body_class(const Page& page) {
+    if (page.kind == PageKind::report) return "report";
+    return fmt::format("sheet {}{}", page.kind == PageKind::shop_sheet ? "shop" : "care", page.dense ? " dense" : "");
 }
 
 class HtmlWriter {
@@ -86,7 +87,7 @@ public:
             "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, "
             "initial-scale=1\">\n<title>{}</title>\n<style>\n{}@page {{ @bottom-left {{ content: \"{} {}\" }} }}\n</style>\n</head>\n"
             "<body class=\"{}\">\n",
-            title, style_sheet(), page_.identification.program, page_.identification.mark(), body_class(page_.kind));
+            title, style_sheet(), page_.identification.program, page_.identification.mark(), body_class(page_));
         const bool sheet = page_.kind != PageKind::report;
         out_ += fmt::format("<header>\n<p class=\"type\">{}</p>\n<h1>{}</h1>\n</header>\n",
                             markup_text(sheet ? fmt::format("{}; {}", page_.type, made_from()) : page_.type), markup_text(page_.title));
@@ -95,7 +96,8 @@ public:
         for (const auto& each : page_.chapters) chapter(each);
         out_ += "</main>\n";
         if (!sheet) footer();
-        return out_ + "</body>\n</html>\n";
+        out_ += "</body>\n</html>\n";
+        return std::move(out_);
     }
 
 private:
@@ -165,19 +167,19 @@ private:
     }
     static const char* side_of(const Column& column) { return column.align == Align::right ? " class=\"number\"" : ""; }
 
-    void write(const Derivation& derivation) {
-        for (const auto& table : tables_of(derivation)) {
-            out_ += fmt::format("<table class=\"steps\">\n<caption>{}", markup_text(table.title));
-            if (!table.source.empty()) out_ += fmt::format(" <span class=\"source\">source: {}</span>", markup_text(table.source));
-            out_ +=
-                "</caption>\n<thead><tr><th scope=\"col\">symbol</th><th scope=\"col\">meaning or formula</th><th scope=\"col\">with "
-                "values</th><th scope=\"col\" class=\"number\">result</th></tr></thead>\n<tbody>\n";
-            for (const auto& row : table.rows)
-                out_ += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td class=\"number\">{}</td></tr>\n",
-                                    formula_markup(row.symbol), row.in_words ? markup_text(row.formula) : formula_markup(row.formula),
-                                    formula_markup(row.with_values), markup_text(row.result));
-            out_ += "</tbody>\n</table>\n";
+    void write(const StepTable& table) {
+        out_ += fmt::format("<table class=\"steps\">\n<caption>{}", markup_text(table.title));
+        if (!table.source.empty()) out_ += fmt::format(" <span class=\"source\">source: {}</span>", markup_text(table.source));
+        out_ +=
+            "</caption>\n<thead><tr><th scope=\"col\">symbol</th><th scope=\"col\">meaning or formula</th><th scope=\"col\">with "
+            "values</th><th scope=\"col\" class=\"number\">result</th></tr></thead>\n<tbody>\n";
+        for (const auto& row : table.rows) {
+            out_.append("<tr><th scope=\"row\">").append(formula_markup(row.symbol)).append("</th><td>");
+            out_.append(row.in_words ? markup_text(row.formula) : formula_markup(row.formula)).append("</td><td>");
+            out_.append(formula_markup(row.with_values)).append("</td><td class=\"number\">");
+            out_.append(markup_text(row.result)).append("</td></tr>\n");
         }
+        out_ += "</tbody>\n</table>\n";
     }
 
     void write(const Picture& picture) {

@@ -15,9 +15,9 @@ std::string line_text(std::string_view text) {
     const auto ends_mark = [&](std::size_t at) { return at >= out.size() || out[at] == ' '; };
     const auto digits = out.find_first_not_of("0123456789");
     if (digits != std::string::npos && digits > 0 && (out[digits] == '.' || out[digits] == ')') && ends_mark(digits + 1))
-        out.insert(digits, "\\");
+        out = out.substr(0, digits) + '\\' + out.substr(digits);
     else if (!out.empty() && (out.front() == '-' || out.front() == '+' || out.front() == '=') && (ends_mark(1) || out[1] == out[0]))
-        out.insert(out.begin(), '\\');
+        out = '\\' + out;
     return out;
 }
 
@@ -33,12 +33,14 @@ public:
         }
         out_ += fmt::format("\n---\n\n{}.", line_text(page_.identification.program));
         for (const auto& [file, digest] : page_.identification.files) out_ += fmt::format(" {}: SHA-256 `{}`.", line_text(file), digest);
-        return out_ + '\n';
+        out_ += '\n';
+        return std::move(out_);
     }
 
 private:
     void write(const Heading& heading) {
-        out_ += fmt::format("\n{} {}\n", std::string(static_cast<std::size_t>(heading.level), '#'), line_text(heading.words));
+        out_ +=
+            fmt::format("\n{} {}\n", std::string_view("####").substr(0, static_cast<std::size_t>(heading.level)), line_text(heading.words));
     }
     void write(const Paragraph& paragraph) { out_ += fmt::format("\n{}\n", line_text(paragraph.words)); }
     void write(const Banner& banner) { out_ += fmt::format("\n**{}** {}\n", line_text(banner.mark), line_text(banner.words)); }
@@ -59,14 +61,14 @@ private:
         }
         out_ += '\n';
     }
-    void write(const Derivation& derivation) {
-        for (const auto& table : tables_of(derivation)) {
-            out_ += fmt::format("\n*{}*", line_text(table.title));
-            if (!table.source.empty()) out_ += fmt::format("; source: {}", line_text(table.source));
-            out_ += "\n\n| symbol | meaning or formula | with values | result |\n|---|---|---|---:|\n";
-            for (const auto& row : table.rows)
-                out_ += fmt::format("| {} | {} | {} | {} |\n", line_text(row.symbol), line_text(row.formula), line_text(row.with_values),
-                                    line_text(row.result));
+    void write(const StepTable& table) {
+        out_ += fmt::format("\n*{}*", line_text(table.title));
+        if (!table.source.empty()) out_ += fmt::format("; source: {}", line_text(table.source));
+        out_ += "\n\n| symbol | meaning or formula | with values | result |\n|---|---|---|---:|\n";
+        for (const auto& row : table.rows) {
+            for (const auto* cell : {&row.symbol, &row.formula, &row.with_values, &row.result})
+                out_.append("| ").append(line_text(*cell)).append(" ");
+            out_ += "|\n";
         }
     }
     void write(const Picture& picture) {

@@ -36,6 +36,33 @@ namespace faywright {
     return out;
 }
 
+/// Characters of a page, to judge whether it has room for them.
+[[nodiscard]] inline std::size_t characters_of(const Page& page) {
+    struct Count {
+        std::size_t operator()(const Heading& h) const { return h.words.size(); }
+        std::size_t operator()(const Paragraph& p) const { return p.words.size(); }
+        std::size_t operator()(const Banner& b) const { return 2 * b.words.size(); }
+        std::size_t operator()(const Listing& l) const {
+            std::size_t n = 0;
+            for (const auto& item : l.items) n += item.size();
+            return n;
+        }
+        std::size_t operator()(const Grid& g) const {
+            std::size_t n = 0;
+            for (const auto& row : g.rows)
+                for (const auto& cell : row) n += cell.words.size();
+            return n;
+        }
+        std::size_t operator()(const StepTable&) const { return 0; }
+        std::size_t operator()(const Picture&) const { return 0; }
+        std::size_t operator()(const Blanks&) const { return 0; }
+    };
+    std::size_t sum = 0;
+    for (const auto& chapter : page.chapters)
+        for (const auto& block : chapter.blocks) sum += std::visit(Count{}, block);
+    return sum;
+}
+
 /// Across the top of a sheet whose joint does not pass.
 [[nodiscard]] inline Chapter stop_chapter(const std::string& why) { return {"stop", "", {Banner{"NOT TO BE BUILT", why, Tone::fail}}}; }
 

@@ -141,6 +141,7 @@ Page shop_sheet(const Assessment& a, const Tables& tables, const Identification&
         {"sign",
          "",
          {Blanks{"", {"Serial number", "Wrench and its date", "First pass", "Last pass", "Tightened again", "Checked by", "Date"}}}});
+    page.dense = characters_of(page) > 4650;
     return page;
 }
 
