@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <future>
 #include <memory>
 
 namespace faywright::cli {
@@ -85,8 +86,10 @@ struct Wanted {
 };
 
 void add_page(const Page& page, const std::string& stem, std::vector<NamedDocument>& documents) {
+    // Each is made from the same page and neither waits for the other.
+    auto markdown = std::async(std::launch::async, page_markdown, std::cref(page));
     documents.push_back({stem + ".html", page_html(page)});
-    documents.push_back({stem + ".md", page_markdown(page)});
+    documents.push_back({stem + ".md", markdown.get()});
 }
 
 void add_calculation(const JointRead& read, const Identification& identification, const std::optional<Uncertainty>& drawn,

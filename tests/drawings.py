@@ -25,7 +25,7 @@ def mm(text):
 
 
 def drawn(joint, folder, status=0):
-    run = subprocess.run([program, "report", joint, "--output", folder], capture_output=True, text=True, cwd=root)
+    run = subprocess.run([program, "report", joint, "--output", folder, "--only", "holes", "--only", "parts"], capture_output=True, text=True, cwd=root)
     check(run.returncode == status, f"{joint}: status {run.returncode}, wanted {status}: {run.stderr}")
     files = [pathlib.Path(line) for line in run.stdout.splitlines()]
     check(sorted(files) == sorted(folder.iterdir()), f"{joint}: what is told and what is there differ")

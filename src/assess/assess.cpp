@@ -194,8 +194,8 @@ std::vector<const CheckInfo*> all_checks() {
     return list;
 }
 
-Recorder explain(const Assessment& assessment, const CheckResult& result) {
-    Recorder recorder;
+Recorder explain(const Assessment& assessment, const CheckResult& result, bool keeps_evident) {
+    Recorder recorder(keeps_evident);
     if (result.where.load_case >= 0 && result.where.bolt >= 0)
         derive_bolt(assessment.state, result.where.load_case, result.where.bolt, recorder);
     each_check([&]<class Check>(std::type_identity<Check>) {

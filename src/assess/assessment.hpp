@@ -69,7 +69,7 @@ void add_outlook(const Tables& tables, Assessment& assessment);
 [[nodiscard]] std::vector<const CheckInfo*> all_checks();
 
 /// Derives a result again with its steps.
-[[nodiscard]] Recorder explain(const Assessment& assessment, const CheckResult& result);
+[[nodiscard]] Recorder explain(const Assessment& assessment, const CheckResult& result, bool keeps_evident = true);
 
 /// The check of a result at another place of the same part: another load case or bolt.
 [[nodiscard]] Outcome evaluated_at(const Assessment& assessment, const CheckResult& result, const Where& where);

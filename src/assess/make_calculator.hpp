@@ -39,7 +39,7 @@ std::optional<Calculation> run(const Node& node, Diagnostics& diagnostics) {
             diagnostics.error({"calc.refused", fmt::format("{}: {}", C::formula.name, why), node.at, "", {}, ""});
             return std::nullopt;
         }
-    Recorder recorder(true);
+    Recorder recorder;
     const auto answer = C::compute(in, recorder);
     Calculation out;
     C::Inputs::describe(ListValues{out.inputs}, in);

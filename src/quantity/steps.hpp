@@ -57,8 +57,8 @@ inline constexpr bool keeps_steps = !std::same_as<std::remove_cvref_t<Steps>, No
 /// Keeps every step with symbols and with values.
 class Recorder {
 public:
-    /// `keeps_evident`: each step with the text that tests reckon again.
-    explicit Recorder(bool keeps_evident = false) : keeps_evident_(keeps_evident) {}
+    /// `keeps_evident`: each step with the text that tests reckon again; a document of many steps is made sooner without.
+    explicit Recorder(bool keeps_evident = true) : keeps_evident_(keeps_evident) { steps_.reserve(64); }
 
     /// A calculator begins.
     void heading(std::string_view title, const Source& source);

@@ -298,14 +298,14 @@ Chapter derivations_chapter(const ReportMatter& m) {
     DerivationWriter writer(out);
     for (const auto& [topic, title] : {std::pair{"preload", "Torque and preload"}, std::pair{"stiffness", "Stiffness of bolt and parts"},
                                        std::pair{"clamp", "Clamp force through life"}, std::pair{"tube", "Crush tube and walls"}}) {
-        Recorder steps;
+        Recorder steps(false);
         derive(a.state, topic, steps);
         if (!steps.steps().empty()) writer.add(title, steps.steps());
     }
     for (const auto* result : by_utilisation(a)) {
         const auto& o = result->outcome;
         if (!o.applicable) continue;
-        writer.add(fmt::format("{}: {}", check_name(joint, *result), result->info->title), explain(a, *result).steps());
+        writer.add(fmt::format("{}: {}", check_name(joint, *result), result->info->title), explain(a, *result, false).steps());
         const auto where = case_name(joint, *result);
         out.blocks.emplace_back(Paragraph{fmt::format("Utilisation {} / {} = {}{}: {}{}", told(o.demand(), 5), told(o.resistance(), 5),
                                                       print_number(o.utilisation, 4), where.empty() ? "" : ", " + where,

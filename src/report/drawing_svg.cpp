@@ -59,10 +59,17 @@ std::string fill_of(Fill fill, std::string_view id) {
     }
 }
 
-/// Millimetres of paper, a micrometre's place at most, and never "-0".
+/// Millimetres of paper, a micrometre's place at most, and never "-0". Digits are set by hand: a page has thousands of them.
 std::string number(double mm_of_paper) {
-    const double rounded = std::round(mm_of_paper * 1000.0) / 1000.0;
-    return fmt::format("{}", rounded == 0.0 ? 0.0 : rounded);
+    const auto micrometres = std::llround(mm_of_paper * 1000.0);
+    const auto size = std::abs(micrometres);
+    std::string out = micrometres < 0 ? "-" : "";
+    out += fmt::format_int(size / 1000).c_str();
+    if (const auto rest = size % 1000; rest != 0) {
+        out += '.';
+        for (auto left = rest, place = 100LL; left != 0; left %= place, place /= 10) out += static_cast<char>('0' + left / place);
+    }
+    return out;
 }
 
 class SvgWriter {

@@ -83,7 +83,8 @@ public:
 
     std::string written() {
         const auto title = markup_text(fmt::format("{}: {}", page_.type, page_.title));
-        out_ = fmt::format(
+        out_.reserve(page_.kind == PageKind::report ? 1U << 20U : 1U << 16U);
+        out_ += fmt::format(
             "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, "
             "initial-scale=1\">\n<title>{}</title>\n<style>\n{}@page {{ @bottom-left {{ content: \"{} {}\" }} }}\n</style>\n</head>\n"
             "<body class=\"{}\">\n",

@@ -26,7 +26,8 @@ public:
     explicit MarkdownWriter(const Page& page) : page_(page) {}
 
     std::string written() {
-        out_ = fmt::format("# {}: {}\n", line_text(page_.type), line_text(page_.title));
+        out_.reserve(page_.kind == PageKind::report ? 1U << 19U : 1U << 15U);
+        out_ += fmt::format("# {}: {}\n", line_text(page_.type), line_text(page_.title));
         for (const auto& chapter : page_.chapters) {
             if (!chapter.title.empty()) out_ += fmt::format("\n## {}\n", line_text(chapter.title));
             for (const auto& block : chapter.blocks) std::visit([&](const auto& each) { write(each); }, block);

@@ -760,7 +760,7 @@ struct Lever {
 
 /// The last step after one expression over the lever's symbols.
 struct Line {
-    Recorder steps{true};
+    Recorder steps;
     Lever lever;
     explicit Line(Lever given = {}) : lever(given) { steps.given(lever); }
     const Step& last() const { return steps.steps().back(); }
@@ -873,7 +873,7 @@ TEST_SUITE("quantity/steps: what is shown") {
     }
 
     TEST_CASE("a ratio of quantities is recorded as a number, a heading keeps its source") {
-        Recorder steps(true);
+        Recorder steps;
         steps.heading("Bearing", Source{"A document", "2005", "Table 1", Basis::published});
         CHECK(steps.steps().back().kind == StepKind::heading);
         CHECK(steps.steps().back().formula == "Bearing");
