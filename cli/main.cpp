@@ -27,7 +27,7 @@ constexpr const char* examples =
     "  faywright isolate drawbar.toml --exposure \"surf coast\"\n"
     "                                                  isolation methods, ranked\n"
     "  faywright substitute drawbar.toml offer.toml    a supplier's other part: yes or no\n"
-    "  faywright report drawbar.toml -o sheets         hole drawings and parts list\n"
+    "  faywright report drawbar.toml -o papers         calculation, shop sheet, drawings\n"
     "  faywright couples --exposure \"surf coast\"       which metals eat which\n"
     "  faywright loads trailer.toml                    a trailer's masses to load cases\n"
     "  faywright torque --size M12 --class 8.8         torque and clamp band\n"

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# Installs what is missing, builds the program, checks the demo's drawbar-to-rail joint and reviews a supplier's list for it.
+# Installs what is missing, builds the program, checks the demo's drawbar-to-rail joint, reviews a supplier's list for it, writes its documents.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 source cli/packages.sh
@@ -12,5 +12,8 @@ build/release/faywright check cli/demo/drawbar.toml
 echo
 echo "\$ faywright substitute cli/demo/drawbar.toml --offers cli/demo/offers.csv"
 build/release/faywright substitute cli/demo/drawbar.toml --offers cli/demo/offers.csv
+echo
+echo "\$ faywright report cli/demo/drawbar.toml --output build/documents"
+build/release/faywright report cli/demo/drawbar.toml --output build/documents
 echo
 echo "the program is build/release/faywright; next: build/release/faywright --help"

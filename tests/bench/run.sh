@@ -14,7 +14,7 @@ for name in units assess search couple; do
     --benchmark_out_format=json --benchmark_out="$build/$name.json" >/dev/null
 done
 hyperfine -N --warmup 20 --runs 200 --export-json "$build/start.json" "$build/faywright --version" \
-  "$build/faywright check cli/demo/drawbar.toml" >/dev/null
+  "$build/faywright check cli/demo/drawbar.toml" "$build/faywright report cli/demo/drawbar.toml --output $build/report" >/dev/null
 places=(inland\ farm C3 C4 surf\ coast surf\ beach launched,\ not\ rinsed)
 hyperfine -N -i --warmup 5 --runs 50 --export-json "$build/isolate.json" "$build/faywright --version" \
   "$build/faywright isolate cli/demo/drawbar.toml$(printf " --exposure '%s'" "${places[@]}")" >/dev/null
@@ -34,6 +34,7 @@ jq -rn --argjson n "$(median assess drawn items_per_second)" --argjson a "$(medi
   '"joints drawn a second, over assessments  \($n / $a * 100 | round / 100)   (wanted: at least 1)"'
 jq -rn --argjson n "$(median assess drawn allocations)" '"allocations for each joint drawn        \($n)   (wanted: below 0.01: some for each block)"'
 jq -r '"check of the demo over --version        \(.results[1].median / .results[0].median * 100 | round / 100)   (wanted: at most 3)"' "$build/start.json"
+jq -r '"report of the demo over --version       \(.results[2].median / .results[0].median * 100 | round / 100)   (wanted: at most 10)"' "$build/start.json"
 jq -r '"isolate, six exposures, over --version   \(.results[1].median / .results[0].median * 10 | round / 10)   (wanted: at most 20)"' "$build/isolate.json"
 jq -rn --argjson n "$(median couple couple/2 items_per_second)" '"mixed potentials a second, two metals    \($n | round)"'
 jq -rn --argjson n "$(median couple couple/4 items_per_second)" '"mixed potentials a second, four metals   \($n | round)"'
