@@ -100,22 +100,41 @@ std::filesystem::path behind_links(std::filesystem::path path) {
     return path;
 }
 
-/// Writes beside the place and moves it there: a reader never sees half of it.
-bool replace_file(const std::filesystem::path& target, const std::string& text) {
+/// A file written beside its place, to be moved there.
+struct Staged {
+    std::string beside;
+    std::filesystem::path target;
+};
+
+/// Writes beside the place: a reader never sees half of it. Nothing where that failed.
+std::optional<Staged> stage(const std::filesystem::path& target, const std::string& text) {
     struct stat before {};
     const bool exists = stat(target.c_str(), &before) == 0;
-    if (exists && access(target.c_str(), W_OK) != 0) return false;
+    if (exists && access(target.c_str(), W_OK) != 0) return std::nullopt;
     auto beside = (target.parent_path() / ".faywright-XXXXXX").string();
     const int handle = mkstemp(beside.data());
-    if (handle < 0) return false;
+    if (handle < 0) return std::nullopt;
     const mode_t mask = umask(0);
     umask(mask);
     std::FILE* stream = fdopen(handle, "w");
     bool good = stream != nullptr && print_all(stream, text) && fchmod(handle, exists ? before.st_mode & 07777U : 0666U & ~mask) == 0;
     if (stream != nullptr) good = std::fclose(stream) == 0 && good;
-    good = good && std::rename(beside.c_str(), target.c_str()) == 0;
-    if (!good) std::remove(beside.c_str());
+    if (!good) {
+        std::remove(beside.c_str());
+        return std::nullopt;
+    }
+    return Staged{std::move(beside), target};
+}
+
+bool put_in_place(const Staged& staged) {
+    const bool good = std::rename(staged.beside.c_str(), staged.target.c_str()) == 0;
+    if (!good) std::remove(staged.beside.c_str());
     return good;
+}
+
+bool replace_file(const std::filesystem::path& target, const std::string& text) {
+    const auto staged = stage(target, text);
+    return staged && put_in_place(*staged);
 }
 
 /// A pipe or a device is written to, not replaced.
@@ -163,14 +182,24 @@ int deliver_all(const std::vector<NamedDocument>& documents, const Common& commo
             return trouble;
         }
     }
-    std::string written;
+    // All are written before the first is put in place: sheets of two joints are never mixed.
+    std::vector<Staged> all;
     for (const auto& document : documents) {
-        const auto target = folder / document.file;
-        if (!replace_file(behind_links(target), document.text)) {
-            tell(fmt::format("\"{}\" cannot be written", target.string()));
+        auto staged = stage(behind_links(folder / document.file), document.text);
+        if (!staged) {
+            for (const auto& each : all) std::remove(each.beside.c_str());
+            tell(fmt::format("\"{}\" cannot be written; nothing was", (folder / document.file).string()));
             return trouble;
         }
-        written += target.string() + '\n';
+        all.push_back(std::move(*staged));
+    }
+    std::string written;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (!put_in_place(all[i])) {
+            tell(fmt::format("\"{}\" cannot be written; those before it were", all[i].target.string()));
+            return trouble;
+        }
+        written += (folder / documents[i].file).string() + '\n';
     }
     return print_all(stdout, written) || errno == EPIPE ? wanted : trouble;
 }

@@ -16,7 +16,8 @@ namespace {
 
 using namespace faywright;
 
-const std::vector<std::string> command_names{"check", "size", "isolate", "substitute", "loads", "couples", "calc", "table", "torque"};
+const std::vector<std::string> command_names{"check", "size",    "isolate", "substitute", "report",
+                                             "loads", "couples", "calc",    "table",      "torque"};
 
 constexpr const char* examples =
     "Design aid for bolted joints of steel to hollow aluminium. Not a certificate.\n"

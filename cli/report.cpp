@@ -46,11 +46,13 @@ JointRead joint_read(const std::string& path, const Common& common, const Tables
     const auto text = read_input(path, shown_name, diagnostics);
     if (!text) return out;
     note(*files, {name_of(path), sha256_of(*text)});
-    out.read_file = [inner = files_beside(path, common), files](const std::string& named) {
-        auto file = inner(named);
-        if (file) note(*files, {name_of(named), sha256_of(file->text)});
-        return file;
-    };
+    // Of standard input there is nothing beside.
+    if (auto inner = files_beside(path, common))
+        out.read_file = [inner, files](const std::string& named) {
+            auto file = inner(named);
+            if (file) note(*files, {name_of(named), sha256_of(file->text)});
+            return file;
+        };
     out.root = parse_toml(*text, shown_name, diagnostics);
     if (!out.root) return out;
     out.joint = read_joint(*out.root, tables, diagnostics, out.read_file);
@@ -78,10 +80,13 @@ void note_own_tables(const Common& common, std::vector<std::pair<std::string, st
     }
 }
 
+/// What is to be written. Beside an offer nothing is made unasked: sheets are those of the specified part, and would be taken for the
+/// other's.
 struct Wanted {
-    const std::vector<std::string>& only;
-    [[nodiscard]] bool operator()(const char* name) const {
-        return only.empty() || std::find(only.begin(), only.end(), name) != only.end();
+    const ReportOptions& options;
+    [[nodiscard]] bool operator()(std::string_view name) const {
+        if (options.only.empty()) return !options.offer || name == "comparison";
+        return std::find(options.only.begin(), options.only.end(), name) != options.only.end();
     }
 };
 
@@ -150,10 +155,12 @@ int report(const ReportOptions& options) {
         if (std::find(document_names.begin(), document_names.end(), name) == document_names.end())
             complain(diagnostics, "name.unknown", "there is no document " + quoted_with_nearest(name, document_names),
                      fmt::format("known: {}", fmt::join(document_names, ", ")));
-    const Wanted wanted{options.only};
+    const Wanted wanted{options};
     if (!options.only.empty() && wanted("comparison") && !options.against && !options.offer)
         complain(diagnostics, "option.missing", "a comparison wants something to compare with",
                  "--against JOINT.toml or --offer OFFER.toml");
+    if ((options.against || options.offer) && !wanted("comparison"))
+        complain(diagnostics, "option.value", "--against and --offer are for the comparison, which --only leaves out", "--only comparison");
     for (const auto& other : {options.against, options.offer}) {
         if (!other) continue;
         options.inputs->push_back(*other);

@@ -128,7 +128,19 @@ struct Steps {
     /// What the elements of a stage ask for, in the table's own words.
     void add_isolation(AssemblyStage stage) {
         for (const auto* e : isolation)
-            if (stage_of(*e) == stage && is_done(*e)) add(stage, place_and_name(*e), e->steps, e->source_for("steps"));
+            if (stage_of(*e) == stage && is_done(*e)) add(stage, place_and_name(*e), without_tightening(e->steps), e->source_for("steps"));
+    }
+    /// The bolts come later, as steps of their own; and zinc has been dressed before.
+    static std::string without_tightening(const std::string& words) {
+        std::string out;
+        for (std::size_t from = 0; from < words.size();) {
+            const auto to = std::min(words.find(", ", from), words.size());
+            const auto part = words.substr(from, to - from);
+            if (!part.starts_with("tighten") && !part.starts_with("re-tighten")) out += (out.empty() ? "" : ", ") + part;
+            from = to + 2;
+        }
+        if (!out.ends_with('.')) out += '.';
+        return out;
     }
 
     void tubes() {
@@ -194,9 +206,20 @@ struct Steps {
             fmt::format("Put in {} {} x {}, heads at the {}, {}{}. {}", counted(joint.positions.size(), "bolt"), bolt.thread.name,
                         print_number(in_mm(bolt.length), 4), part_of(joint, joint.plies.front()), washers_of(bolt),
                         joint.surroundings.fixing && joint.surroundings.fixing->sleeve ? ", sleeves" : "",
-                        wet                            ? "No compound on threads or under nuts."
+                        wet                            ? "No sealant or compound on threads or under nuts."
                         : joint.bolt.finish.lubricated ? "Nothing on threads but their lubricant."
                                                        : "Threads clean and dry."));
+    }
+    /// What makes the friction that the torque is for.
+    void lubricate() {
+        const auto has = [&](const char* word) { return joint.bolt.finish.name.find(word) != std::string::npos; };
+        const auto say = [&](const char* words) { add(AssemblyStage::place_bolts, "bolts", words); };
+        if (has("waxed"))
+            say("Bolts and nuts come waxed: neither wash nor oil them.");
+        else if (has("anti-seize"))
+            say("Anti-seize, free of copper and graphite, on the thread and under the nut, nowhere else; turn slowly, by hand.");
+        else if (has("paste") || has("MoS2"))
+            say("The paste on the thread and under the nut, nowhere else.");
     }
     void tighten() {
         const auto n = joint.positions.size();
@@ -219,7 +242,7 @@ struct Steps {
                     : fmt::format("Wait {}, then bring each bolt back to its preload; no second angle on top.", pressed_out(*layer)),
                 layer->material.source);
         add(AssemblyStage::mark, "bolts",
-            sealed_nuts() ? "Paint a line across thread, nut, washer and part at each bolt; once the bead is on, over it too."
+            sealed_nuts() ? "Paint a line across thread, nut, washer and part at each bolt; after sealing, over the sealant too."
                           : "Paint a line across thread, nut, washer and part at each bolt.");
     }
     void finish() {
@@ -298,7 +321,7 @@ std::vector<Retightening> retightening_of(const Steps& steps) {
         how = "Do not turn: the sealant has set. Look at the marks; where one has moved, slacken, take apart, clean, and do it anew.";
     else if (by_torque)
         how = fmt::format("Set {}, turn the nut in the tightening direction until it clicks; never back off. New mark.{}", torque,
-                          steps.sealed_nuts() ? " Cut the bead off the nut before, seal it after." : "");
+                          steps.sealed_nuts() ? " First cut the sealant off the nut; seal it again afterwards." : "");
     else
         how = "Look at the marks; where one has moved, slacken, fit a new bolt and nut and tighten by the same method.";
     for (const auto* when : {"after 50 km to 100 km, or the first laden trip", "after 500 km to 1000 km, or a month", "at every service"})
@@ -330,7 +353,11 @@ std::string what_bridges(const Joint& joint, const std::vector<const Row<Isolati
             some = some || e->insulates;
             every_face = every_face && e->insulates;
         }
-    if (!some) return "Nothing here isolates: metal touches metal, and seals keep the water out. Look at the seals.";
+    const auto& edges = joint.surroundings.edges;
+    if (!some)
+        return edges && edges->steps != "None."
+                   ? "Nothing here isolates: metal touches metal, and the seal keeps the water out. Look at the seal."
+                   : "Nothing here isolates: metal touches metal, and the edges are not sealed.";
     if (joint.surroundings.earth_bridges) return "The earth of the lamps joins both metals: there is nothing to measure.";
     if (!sleeved) return "The bolts join both metals: there is nothing to measure.";
     if (!every_face) return "The faces touch, metal on metal: there is nothing to measure.";
@@ -441,7 +468,8 @@ std::vector<Statement> rejects_of(const State& s) {
     if (s.joint->section) say("A wall that dents or bulges while the bolt is tightened: stop, take the tube out, measure.");
     say("Compound on a thread or under a nut: new bolt, nut and washer.");
     if (s.joint->tightening.method.uses_torque)
-        say("A nut that turns by more than 30 deg at a re-check, or turns a second time: open the bolt and find out why.");
+        say("A nut that turns by more than 30 deg at a re-check, or still turns after two checks at which it stood: open the bolt and find "
+            "out why.");
     return out;
 }
 
@@ -555,6 +583,8 @@ AssemblyPlan assembly_plan(const Assessment& a, const Tables& tables) {
     steps.tubes_in();
     steps.between_faces();
     steps.bolts();
+    steps.lubricate();
+    steps.lubricate();
     steps.tighten();
     steps.finish();
     plan.tightening_order = tightening_order(joint.positions);
@@ -572,7 +602,7 @@ AssemblyPlan assembly_plan(const Assessment& a, const Tables& tables) {
     inspections.after(plan.resistance_test);
     plan.inspection = std::move(inspections.out);
     plan.no_substitution = fixed_parts(a, steps.isolation, tables);
-    plan.substitution = {"Another part in place of one of these only after its review: faywright substitute."};
+    plan.substitution = {"Ask the designer before any other part goes in: it wants a review."};
     plan.rejects = rejects_of(s);
     plan.steps = std::move(steps.out);
     return plan;

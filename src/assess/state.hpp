@@ -37,7 +37,8 @@ struct BoltLoad {
     PlaneForce shear;
     Force resultant;          ///< of the shear
     double along_x, along_y;  ///< its direction; (1, 0) where there is none
-    Force tension, press;     ///< along the bolt: what pulls the parts apart, or presses them together; the other is nothing
+    Force tension, press;     ///< along the bolt: what pulls the parts apart, or presses them together; of a load that swings to its
+                              ///< opposite, the most of either
 };
 
 /// How a load case's moment is taken.

@@ -74,6 +74,8 @@ const char* unfit(std::string_view text, std::size_t at, std::size_t length) {
     const auto code = code_point(text, at, length);
     if (lies_in(controls, code)) return "a control character";
     if (lies_in(unseen, code)) return "an invisible character";
+    // The last two of every plane, and a block of the first, are for programs' own use; XML takes none of them.
+    if ((code & 0xfffeU) == 0xfffeU || (code >= 0xfdd0U && code <= 0xfdefU)) return "no character";
     return nullptr;
 }
 

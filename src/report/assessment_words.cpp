@@ -61,6 +61,7 @@ std::vector<DefaultTaken> grouped(const std::vector<DefaultTaken>& defaults) {
             told.push_back(std::move(entry));
     }
     std::vector<DefaultTaken> out;
+    out.reserve(told.size());
     for (auto& entry : told)
         out.push_back({entry.head + (entry.indices.empty() ? "" : fmt::format("[{}]", fmt::join(entry.indices, ","))) + entry.tail,
                        entry.first.meaning, entry.first.value});

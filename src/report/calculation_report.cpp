@@ -34,11 +34,14 @@ Chapter verdict_chapter(const ReportMatter& m) {
     const auto& a = m.assessment;
     Chapter out{"verdict", "Verdict", {}};
     std::string words = goes_by_bearing(a) ? std::string(bearing_note) + ". " : "";
-    words += a.passes ? "Every check passes, and no part is used up within the promise." : "Not to be built as it is.";
+    words += a.passes ? "Every check passes, and by the estimates no part is used up within the promise." : "Not to be built as it is.";
     if (a.passes && a.corrosion.exposures.empty()) words = "Every check passes. Corrosion was not assessed: no exposure is given.";
     out.blocks.emplace_back(Banner{a.passes ? "PASS" : "FAIL", words, a.passes ? Tone::pass : Tone::fail});
     Listing reasons;
-    for (const auto& [label, value] : verdict_facts(a)) reasons.items.push_back(typographic(label.empty() ? value : label + ": " + value));
+    for (const auto& [label, value] : verdict_facts(a))
+        reasons.items.push_back(typographic(label.empty() ? value : fmt::format("{}: {}", label, value)));
+    for (const auto& e : a.corrosion.exposures)
+        for (const auto& caution : e.cautions) reasons.items.push_back(typographic(fmt::format("{}: {}", e.exposure->name, caution)));
     out.blocks.emplace_back(std::move(reasons));
     if (const auto list = warnings(a); !list.empty()) {
         out.blocks.emplace_back(Heading{"Warnings"});
@@ -107,11 +110,11 @@ Chapter clamp_chapter(const ReportMatter& m) {
     const auto& a = m.assessment;
     Chapter out{"clamp", "Clamp force through life", {}};
     out.blocks.emplace_back(Picture{clamp_picture(a), "clamp-picture"});
+    out.blocks.emplace_back(Picture{joint_diagram(a), "joint-diagram"});
     Grid grid{"Clamp force of one bolt", {{"stage"}, {"least", Align::right}, {"greatest", Align::right}}, {}};
     for (const auto& stage : a.clamp)
         grid.rows.push_back({std::string(stage.title), told(Value(stage.least), 3), told(Value(stage.greatest), 3)});
     out.blocks.emplace_back(std::move(grid));
-    out.blocks.emplace_back(Picture{joint_diagram(a), "joint-diagram"});
     return out;
 }
 
@@ -120,16 +123,17 @@ Chapter checks_chapter(const ReportMatter& m) {
     const auto& joint = *a.state.joint;
     Chapter out{"checks", "Checks", {}};
     out.blocks.emplace_back(Picture{utilisation_picture(a), "utilisation"});
-    Grid grid{"Every check that applies, the most used first; static: resistance over the worst static load without factor",
-              {{"check"},
-               {"demand", Align::right},
-               {"resistance", Align::right},
-               {"use", Align::right},
-               {"static", Align::right},
-               {"status"},
-               {"case and bolt"},
-               {"source"}},
-              {}};
+    Grid grid{
+        "Every check that applies, the most used first; static: characteristic resistance over the worst static load, without any factor",
+        {{"check"},
+         {"demand", Align::right},
+         {"resistance", Align::right},
+         {"use", Align::right},
+         {"static", Align::right},
+         {"status"},
+         {"case and bolt"},
+         {"source"}},
+        {}};
     Grid idle{"Not applicable", {{"check"}, {"why"}}, {}};
     for (const auto* result : by_utilisation(a)) {
         const auto& o = result->outcome;

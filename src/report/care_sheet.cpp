@@ -75,7 +75,15 @@ Chapter rules_chapter(const CarePlan& plan) {
 Page care_sheet(const Assessment& a, const Tables& tables, const Identification& identification) {
     const auto plan = care_plan(a, tables);
     Page page{PageKind::care_sheet, "Care sheet for the owner", a.state.joint->title, {}, identification};
-    if (!plan.not_to_be_built.empty()) page.chapters.push_back(stop_chapter(plan.not_to_be_built));
+    if (!plan.not_to_be_built.empty()) {
+        // A trailer with such a joint is not cared for: it is not drawn.
+        page.chapters = {
+            stop_chapter(plan.not_to_be_built),
+            {"caution",
+             "",
+             {Paragraph{"Do not tow. Have it brought back to the workshop.", Tone::caution}, Paragraph{sheet_caution, Tone::caution}}}};
+        return page;
+    }
     page.chapters.insert(page.chapters.end(), {when_chapter(plan), look_chapter(plan), lives_chapter(plan), rules_chapter(plan)});
     page.chapters.push_back({"caution", "", {Paragraph{sheet_caution, Tone::caution}}});
     page.chapters.push_back({"sign", "", {Blanks{"Done", {"Date", "Distance", "Washed", "Found", "Done about it", "By"}, 4}}});

@@ -68,8 +68,9 @@ Chapter review_chapter(const Substitution& review) {
         properties.rows.push_back({p.name, typographic(p.specified), typographic(p.offered), std::string(word_of(p.standing))});
     out.blocks.emplace_back(std::move(properties));
     for (const auto& [title, list] :
-         {std::pair{"Changes to the shop sheet", &review.changes}, std::pair{"Marks to look for", &review.markings},
-          std::pair{"Papers to ask for", &review.papers}, std::pair{"Questions to the supplier", &review.questions}}) {
+         {std::pair{review.is_accepted() ? "Changes to the shop sheet" : "What would have to change on the shop sheet", &review.changes},
+          std::pair{"Marks to look for", &review.markings}, std::pair{"Papers to ask for", &review.papers},
+          std::pair{"Questions to the supplier", &review.questions}}) {
         if (list->empty()) continue;
         out.blocks.emplace_back(Heading{title});
         Listing items;
@@ -122,12 +123,19 @@ Chapter checks_chapter(const ComparisonMatter& m) {
 }
 
 /// Facts of either side by their labels; what is the same on both sides once.
-Grid facts_grid(const char* caption, const std::vector<Fact>& before, const std::vector<Fact>& after, const ComparisonMatter& m) {
+Grid facts_grid(const char* caption, std::vector<Fact> before, std::vector<Fact> after, const ComparisonMatter& m) {
     Grid grid{caption, {{"what"}, {m.before.name}, {m.after.name}, {"changed"}}, {}};
     const auto value_of = [](const std::vector<Fact>& facts, const std::string& label) {
         const auto found = std::find_if(facts.begin(), facts.end(), [&](const Fact& f) { return f.label == label; });
         return found == facts.end() ? std::string(none) : typographic(found->value);
     };
+    // Given by the file or chosen by the program, it is the same thing.
+    const auto same_label = [](std::string label) {
+        if (label == "given" || label == "chosen from stock") return std::string("stocked tube");
+        return label.starts_with("torque (") ? std::string("torque") : label;
+    };
+    for (auto* list : {&before, &after})
+        for (auto& fact : *list) fact.label = same_label(fact.label);
     auto all = before;
     for (const auto& fact : after)
         if (value_of(before, fact.label) == none) all.push_back(fact);
@@ -175,7 +183,11 @@ Chapter lives_chapter(const ComparisonMatter& m) {
 }  // namespace
 
 Page comparison_report(const ComparisonMatter& m) {
-    Page page{PageKind::report, "Comparison", m.after.assessment.state.joint->title, {}, m.identification};
+    Page page{PageKind::report,
+              fmt::format("Comparison of {} with {}", m.after.name, m.before.name),
+              m.after.assessment.state.joint->title,
+              {},
+              m.identification};
     if (m.review != nullptr) page.chapters.push_back(review_chapter(*m.review));
     page.chapters.push_back(verdict_chapter(m));
     if (m.review == nullptr) page.chapters.push_back(fields_chapter(m));

@@ -54,7 +54,7 @@ public:
         scale_ = parts_only() ? scale_for(frame_.width(), height, mm(50), mm(80)) : scale_for(frame_.width(), height, mm(75), mm(150));
         lay_out();
         drawing_ = Drawing(fmt::format("The joint across the rail, through the bolts, {}{}", scale_text(scale_),
-                                       thickened_ ? "; layers are drawn thicker than they are" : ""),
+                                       thickened_ ? "; layers are drawn thicker than they are, grip and bolt longer by as much" : ""),
                            described(), scale_);
     }
 
@@ -266,11 +266,10 @@ private:
                 const auto& ply = joint_.plies[index];
                 const auto span = span_of(ply);
                 const auto outermost = max(right + 0.6 * bolt.thread.across_corners, span.to - paper(mm(4)));
-                out.push_back(
-                    {at(min(outermost, span.to), middle),
-                     fmt::format("{}, {} thick, hole {}", cut(ply.name, 20), length_text(ply.thickness), length_text(ply.hole_diameter)),
-                     ply.material.name,
-                     ply.role == PlyRole::plate ? fmt::format("{} {}", plate_item++, cut(ply.name, 22)) : cut(ply.name, 24)});
+                out.push_back({at(min(outermost, span.to), middle), cut(ply.name, 40),
+                               fmt::format("{} thick, hole {}; {}", length_text(ply.thickness), length_text(ply.hole_diameter),
+                                           cut(ply.material.name, 18)),
+                               ply.role == PlyRole::plate ? fmt::format("{} {}", plate_item++, cut(ply.name, 22)) : cut(ply.name, 24)});
             } else if (entry.kind == StackKind::layer) {
                 const auto& layer = joint_.layers[index];
                 out.push_back({at(spans_of_layer(i).back().to - paper(mm(2)), middle), layer.material.name,
@@ -299,6 +298,7 @@ private:
         std::stable_sort(list.begin(), list.end(), [](const Label& x, const Label& y) { return x.to.y > y.to.y; });
         const auto column = frame_.to + paper(mm(9)), step = paper(parts_only() ? mm(6) : mm(10));
         std::vector<Length> places;
+        places.reserve(list.size());
         for (const auto& each : list) places.push_back(places.empty() ? each.to.y : min(each.to.y, places.back() - step));
         // Pushed down too far, the column moves up as a whole.
         const auto lowest = at(mm(0), bottom() + joint_.bolt.thread.nut_height).y;
@@ -425,7 +425,7 @@ Drawing pattern_picture(const Assessment& assessment) {
     const auto& joint = *assessment.state.joint;
     const Plan plan(joint, mm(150), mm(110));
     const auto* result = governing_of_bolts(assessment);
-    std::string title = fmt::format("The bolts in plan, seen from the head, {}", scale_text(plan.scale)),
+    std::string title = fmt::format("The bolts in plan, seen from outside the attached part, {}", scale_text(plan.scale)),
                 words = "No load case reaches a bolt.";
     std::vector<BoltUse> use;
     Force greatest = newton(0);
@@ -471,15 +471,21 @@ Drawing pattern_picture(const Assessment& assessment) {
     return drawing;
 }
 
-Drawing order_picture(const Joint& joint, const std::vector<std::size_t>& turn_of_bolt) {
+Drawing numbers_picture(const Joint& joint) {
     const Plan plan(joint, mm(62), mm(45));
-    Drawing drawing("Order of tightening, seen from the head", "", plan.scale);
+    Drawing drawing("Bolts and their numbers, seen from outside the attached part", "", plan.scale);
     plan.draw_edges(drawing);
     for (std::size_t i = 0; i < joint.positions.size(); ++i) {
         const auto& p = joint.positions[i];
-        plan.draw_bolt(p, drawing);
-        drawing.text({p.x, p.y + joint.plies.front().hole_diameter / 2.0 + plan.paper(mm(2))}, fmt::format("{}", turn_of_bolt[i]), mm(4.5),
-                     Anchor::middle);
+        const auto radius = joint.plies.front().hole_diameter / 2.0;
+        drawing.circle({p.x, p.y}, radius, Pen::thin);
+        // Beside its hole where there is room for it, else above.
+        const bool crowded = plan.scale * plan.least_pitch(&Position::y) < mm(7) + 2.0 * plan.scale * radius;
+        const auto number = fmt::format("{}", i + 1);
+        if (crowded)
+            drawing.text({p.x + radius + plan.paper(mm(0.6)), p.y - plan.paper(mm(1.3))}, number, mm(3.4));
+        else
+            drawing.text({p.x, p.y + radius + plan.paper(mm(1))}, number, mm(3.8), Anchor::middle);
     }
     return drawing;
 }

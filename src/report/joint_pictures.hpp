@@ -31,7 +31,7 @@ struct BoltUse {
 /// The pattern in plan, as seen from the head: edges, holes, each bolt's load in the plane as an arrow, and its utilisation.
 [[nodiscard]] Drawing pattern_picture(const Assessment& assessment);
 
-/// The pattern with the turn in which each bolt is tightened.
-[[nodiscard]] Drawing order_picture(const Joint& joint, const std::vector<std::size_t>& turn_of_bolt);
+/// The pattern with the numbers of the bolts, for a sheet: they are the same in every document.
+[[nodiscard]] Drawing numbers_picture(const Joint& joint);
 
 }  // namespace faywright

@@ -21,7 +21,7 @@ Drawing utilisation_picture(const Assessment& a) {
                                 ratio_text(governing.outcome.utilisation)),
                     1.0);
     // Many checks stand closer, to stay on one page.
-    const auto row = std::clamp(mm(225) / static_cast<double>(std::max<std::size_t>(list.size(), 1)), mm(3.6), mm(5));
+    const auto row = std::clamp(mm(160) / static_cast<double>(std::max<std::size_t>(list.size(), 1)), mm(3.6), mm(5));
     const auto bottom = -row * static_cast<double>(list.size());
     const double greatest = list.empty() ? 1.0 : list.front()->outcome.utilisation;
     const auto axis = Axis<double>::even(0.0, std::clamp(greatest, 1.0, 1.5), 1.0, mm(72), mm(140), 5);

@@ -61,6 +61,7 @@ std::string note_of(const State& s, const WorstPull& worst) {
 
 Drawing joint_diagram(const Assessment& a) {
     const auto& s = a.state;
+    const auto height = mm(58);
     const auto worst = worst_pull(s);
     const Force least = s.least_clamp(), greatest = s.greatest, nothing = newton(0);
     const Springs springs{s.bolt_resilience, s.part_resilience};
@@ -68,8 +69,8 @@ Drawing joint_diagram(const Assessment& a) {
 
     const auto x =
         Axis<Length>::even(um(0), max(springs.relieved(greatest, nothing), springs.stretched(worst.bolt_most)), um(1), mm(14), mm(156), 8);
-    const auto y = Axis<Force>::even(nothing, 1.03 * worst.bolt_most, kN(1), mm(0), mm(85), 7);
-    draw_scale_below(drawing, x.scale(), mm(0), mm(85), "elongation, µm");
+    const auto y = Axis<Force>::even(nothing, 1.03 * worst.bolt_most, kN(1), mm(0), height, 7);
+    draw_scale_below(drawing, x.scale(), mm(0), height, "elongation, µm");
     draw_scale_left(drawing, y.scale(), mm(14), mm(156), "force of one bolt, kN");
     const auto on_bolt = [&](Force force) { return PlanePoint{x.at(springs.stretched(force)), y.at(force)}; };
     const auto on_parts = [&](Force clamp, Force force) { return PlanePoint{x.at(springs.relieved(clamp, force)), y.at(force)}; };
@@ -83,7 +84,7 @@ Drawing joint_diagram(const Assessment& a) {
     const bool steep = middle.x < mm(28);
     drawing.text({middle.x + (steep ? mm(3) : mm(-3)), middle.y}, "bolt", chart_text, steep ? Anchor::left : Anchor::right);
     // At two heights, that they stay apart where the band is narrow.
-    const Force low = 0.02 * y.greatest(), high = 0.1 * y.greatest(), tall = static_cast<double>(chart_text / mm(85)) * y.greatest();
+    const Force low = 0.02 * y.greatest(), high = 0.1 * y.greatest(), tall = static_cast<double>(chart_text / height) * y.greatest();
     drawing.text({on_parts(least, low).x + mm(2.5), y.at(low)}, "parts, least clamp", chart_text);
     drawing.text({on_parts(greatest, high + tall).x - mm(2), y.at(high)}, "parts, greatest clamp", chart_text, Anchor::right);
 

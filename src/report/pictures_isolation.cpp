@@ -133,7 +133,7 @@ Drawing isolation_picture(const IsolationRanking& ranking) {
     }
     const auto x = Axis<Force>::even(newton(0), max(1.05 * clamp_most, kN(1)), kN(1), mm(16), mm(156), 8);
     const Axis<Duration> y(life_scale(life_least, mm(80)), years(1));
-    draw_scale_below(drawing, x.scale(), mm(0), mm(80), "least clamp of one bolt at the end of life, kN");
+    draw_scale_below(drawing, x.scale(), mm(0), mm(80), "least clamp of one bolt in its life, load apart, kN");
     draw_scale_left(drawing, y.scale(), mm(16), mm(156), "years to the first end of a part");
     drawing.line({mm(16), y.at(ranking.promised)}, {mm(156), y.at(ranking.promised)}, Pen::limit);
 

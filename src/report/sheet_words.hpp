@@ -15,7 +15,7 @@ namespace faywright {
 
 /// A sentence of a sheet with where it comes from, a document by its number alone; practice of the trade is said once for the whole sheet.
 [[nodiscard]] inline std::string sheet_text(const Statement& statement) {
-    const auto words = typographic(statement.words);
+    auto words = typographic(statement.words);
     if (statement.source.document.empty()) return words;
     auto source = statement.source;
     source.document = source.document.substr(0, source.document.find(','));

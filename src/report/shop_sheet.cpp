@@ -26,25 +26,26 @@ std::string edge_text(const Joint& joint, const Ply& ply) {
         most_y = max(most_y, p.y);
     }
     const auto [least_x, most_x] = joint.ends_along_x();
-    add("-x", least_x - ply.outline.x_min);
-    add("+x", ply.outline.x_max - most_x);
-    add("-y", least_y - ply.outline.y_min);
-    add("+y", ply.outline.y_max - most_y);
+    add("left", least_x - ply.outline.x_min);
+    add("right", ply.outline.x_max - most_x);
+    add("bottom", least_y - ply.outline.y_min);
+    add("top", ply.outline.y_max - most_y);
     return out.empty() ? "runs on" : out;
 }
 
 Grid holes_grid(const Joint& joint) {
-    Grid grid{fmt::format("{} holes in each, mm", joint.positions.size()), {{"in"}, {"hole", Align::right}, {"outermost to edge"}}, {}};
+    Grid grid{
+        joint.positions.size() == 1 ? std::string("One hole in each, mm") : fmt::format("{} holes in each, mm", joint.positions.size()),
+        {{"in"}, {"finished hole", Align::right}, {"outermost hole to the edge, as in the picture"}},
+        {}};
     for (const auto& ply : joint.plies) grid.rows.push_back({ply.name, dimension_text(ply.hole_diameter), edge_text(joint, ply)});
     return grid;
 }
 
-Chapter picture_chapter(const Assessment& a, const AssemblyPlan& plan) {
-    std::vector<std::size_t> turns;
-    for (std::size_t i = 0; i < a.state.joint->positions.size(); ++i) turns.push_back(static_cast<std::size_t>(plan.turn_of(i)));
+Chapter picture_chapter(const Assessment& a) {
     return {"picture",
             "",
-            {Picture{section_picture(a, SectionDetail::parts), "section"}, Picture{order_picture(*a.state.joint, turns), "order"},
+            {Picture{section_picture(a, SectionDetail::parts), "section"}, Picture{numbers_picture(*a.state.joint), "order"},
              holes_grid(*a.state.joint)}};
 }
 
@@ -57,7 +58,14 @@ Chapter torque_chapter(const AssemblyPlan& plan) {
             if (!pass.last) before += fmt::format("{}{}", before.empty() ? "first " : ", then ", told(Value(pass.torque), 3));
         out.blocks.emplace_back(Banner{told(Value(t.passes.back().torque), 3), fmt::format("{}; turn the {}", before, t.turned)});
     }
+    if (t.passes.empty())
+        out.blocks.emplace_back(Banner{"NO SETTING YET",
+                                       "it comes from a test on this joint; do not tighten before it is written here: ____ N·m + ____°",
+                                       Tone::caution});
+    std::string order;
+    for (const auto bolt : plan.tightening_order) order += fmt::format("{}{}", order.empty() ? "" : ", ", bolt + 1);
     Listing words;
+    if (plan.tightening_order.size() > 1) words.items.push_back(fmt::format("Tighten in this order of bolts: {}.", order));
     for (const auto& each : t.words) words.items.push_back(sheet_text(each));
     out.blocks.emplace_back(std::move(words));
     return out;
@@ -70,7 +78,8 @@ Chapter parts_chapter(const Assessment& a, const Tables& tables) {
     for (const auto& [piece, ordered] : ordered_pieces(a, tables)) {
         // Class and hardness stand in a designation already.
         const bool designated = piece.what == "bolt" || piece.what == "nut" || piece.what == "washer";
-        auto words = fmt::format("{} {}", piece.what, typographic(ordered.designation));
+        auto words = fmt::format("{} {}{}", piece.what, typographic(ordered.designation),
+                                 piece.what == "washer" ? ", " + ordered.note : std::string());
         for (const auto& more : {designated ? std::string() : ordered.material, ordered.finish})
             if (!more.empty()) words += "; " + more;
         grid.rows.push_back({fmt::format("{}", ++item), fmt::format("{}", piece.count), words});
@@ -134,8 +143,8 @@ Page shop_sheet(const Assessment& a, const Tables& tables, const Identification&
     const auto plan = assembly_plan(a, tables);
     Page page{PageKind::shop_sheet, "Shop sheet", a.state.joint->title, {}, identification};
     if (!plan.not_to_be_built.empty()) page.chapters.push_back(stop_chapter(plan.not_to_be_built));
-    page.chapters.insert(page.chapters.end(), {torque_chapter(plan), picture_chapter(a, plan), parts_chapter(a, tables),
-                                               steps_chapter(plan), inspection_chapter(plan), after_chapter(plan), fixed_chapter(plan)});
+    page.chapters.insert(page.chapters.end(), {torque_chapter(plan), picture_chapter(a), parts_chapter(a, tables), steps_chapter(plan),
+                                               inspection_chapter(plan), after_chapter(plan), fixed_chapter(plan)});
     page.chapters.push_back({"caution", "", {Paragraph{sheet_caution, Tone::caution}}});
     page.chapters.push_back(
         {"sign",

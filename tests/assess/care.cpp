@@ -60,7 +60,7 @@ TEST_SUITE("assess/care") {
         const Row<Care>* before = nullptr;
         for (const auto& [category, name] : Words<Corrosivity>::all) {
             const auto& rows = built_in().of<Care>().rows;
-            CHECK(std::count_if(rows.begin(), rows.end(), [&](const auto& r) { return r.category == category; }) == 1);
+            CHECK(std::count_if(rows.begin(), rows.end(), [wanted = category](const auto& r) { return r.category == wanted; }) == 1);
             const auto& now = row(std::string(name));
             CHECK(now.category == category);
             if (before != nullptr) {
@@ -76,7 +76,9 @@ TEST_SUITE("assess/care") {
     TEST_CASE("each hard use has a row; nothing in the table is dressed as a standard's") {
         for (const auto& [use, name] : Words<HardUse>::all) {
             const auto& rows = built_in().of<Care>().rows;
-            CHECK_MESSAGE(std::any_of(rows.begin(), rows.end(), [&](const auto& r) { return r.use == use; }), name);
+            const bool there = std::any_of(rows.begin(), rows.end(), [wanted = use](const auto& r) { return r.use == wanted; });
+            const std::string told(name);
+            CHECK_MESSAGE(there, told);
         }
         for (const auto& r : built_in().of<Care>().rows) CHECK(r.source.basis == Basis::practice);
         Row<Care> both = row("C1");

@@ -319,7 +319,9 @@ TEST_SUITE("assess/outlook") {
     TEST_CASE("what is used up begins at the told rate, never comes back, and ends with the told lives") {
         const auto duplex = edited(coated, "surface = \"hot-dip galvanised, sweep blasted\"", "surface = \"painted\"\ngalvanised = true");
         int bends = 0;
-        for (const auto& [place, text] : {std::pair{"surf coast", &coated}, std::pair{"inland farm", &coated}, std::pair{"C5", &duplex}}) {
+        for (const auto& each : {std::pair{"surf coast", &coated}, std::pair{"inland farm", &coated}, std::pair{"C5", &duplex}}) {
+            const auto* place = each.first;
+            const auto* text = each.second;
             for (const auto& m : seen(joint_with("", *text), place).members) {
                 if (m.lasts || m.thickness <= mm(0)) continue;
                 INFO(place << ": " << m.name);

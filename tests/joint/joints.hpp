@@ -271,7 +271,7 @@ name = "leg left down, caught by a stone"
 format = "dynamic"
 load-factor = 1.5
 at = ["-40 mm", "0 mm", "500 mm"]
-force = ["-2.2 kN", "0.4 kN", "-3 kN"]
+force = ["-2.2 kN", "0.15 kN", "-3 kN"]
 
 [[load-case]]
 name = "leg folded up, driving, 2 million cycles"
