@@ -218,7 +218,7 @@ struct Steps {
             say("Bolts and nuts come waxed: neither wash nor oil them.");
         else if (has("anti-seize"))
             say("Anti-seize, free of copper and graphite, on the thread and under the nut, nowhere else; turn slowly, by hand.");
-        else if (has("paste") || has("MoS2"))
+        else if (has("paste"))
             say("The paste on the thread and under the nut, nowhere else.");
     }
     void tighten() {
@@ -583,7 +583,6 @@ AssemblyPlan assembly_plan(const Assessment& a, const Tables& tables) {
     steps.tubes_in();
     steps.between_faces();
     steps.bolts();
-    steps.lubricate();
     steps.lubricate();
     steps.tighten();
     steps.finish();

@@ -150,7 +150,7 @@ Page shop_sheet(const Assessment& a, const Tables& tables, const Identification&
         {"sign",
          "",
          {Blanks{"", {"Serial number", "Wrench and its date", "First pass", "Last pass", "Tightened again", "Checked by", "Date"}}}});
-    page.dense = characters_of(page) > 4650;
+    page.dense = characters_of(page) > 4100;
     return page;
 }
 

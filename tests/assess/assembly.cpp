@@ -166,6 +166,15 @@ TEST_SUITE("assess/assembly") {
         }
     }
 
+    TEST_CASE("the lubricant that the torque is for is a step of its own, once") {
+        const auto waxed = planned(sound_lap);
+        CHECK(std::count_if(waxed.plan.steps.begin(), waxed.plan.steps.end(), [](const auto& step) { return says(step.words, "waxed"); }) ==
+              1);
+        const auto paste = planned(edited(sound_lap, "hot-dip galvanised, waxed", "hot-dip galvanised, molybdenum disulfide paste"));
+        CHECK(std::count_if(paste.plan.steps.begin(), paste.plan.steps.end(),
+                            [](const auto& step) { return says(step.words, "under the nut, nowhere else"); }) == 1);
+    }
+
     TEST_CASE("what is spread wet is a step exactly where the joint has it, and waited for") {
         for (const auto& text : many_joints()) {
             const auto p = planned(text);
