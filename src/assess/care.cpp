@@ -151,7 +151,7 @@ std::string in_years_words(Duration life) {
 
 /// "about 29 years (17 to 46)".
 std::string band_words(const MemberOutlook& m) {
-    const auto middle = fmt::format("{}{} years", in_years(m.life) > longest_told ? "" : "about ", in_years_words(m.life));
+    auto middle = fmt::format("{}{} years", in_years(m.life) > longest_told ? "" : "about ", in_years_words(m.life));
     if (in_years(m.life_low) > longest_told) return middle;
     return fmt::format("{} ({} to {})", middle, in_years_words(m.life_low), in_years_words(m.life_high));
 }

@@ -27,12 +27,11 @@ std::string formula_markup(std::string_view text) {
         }
         auto end = at + 1;
         while (end < text.size()) {
-            if (is_plain(text[end]))
+            const bool inner_comma = text[end] == ',' && end + 1 < text.size() && (is_plain(text[end + 1]) || is_greek(text[end + 1]));
+            if (is_plain(text[end]) || inner_comma)
                 ++end;
             else if (is_greek(text[end]) && end + 1 < text.size())
                 end += 2;
-            else if (text[end] == ',' && end + 1 < text.size() && (is_plain(text[end + 1]) || is_greek(text[end + 1])))
-                ++end;
             else
                 break;
         }
