@@ -130,7 +130,7 @@ struct Steps {
         for (const auto* e : isolation)
             if (stage_of(*e) == stage && is_done(*e)) add(stage, place_and_name(*e), without_tightening(e->steps), e->source_for("steps"));
     }
-    /// The bolts come later, as steps of their own; and zinc has been dressed before.
+    /// The bolts come later, as steps of their own.
     static std::string without_tightening(const std::string& words) {
         std::string out;
         for (std::size_t from = 0; from < words.size();) {
@@ -170,11 +170,11 @@ struct Steps {
         };
         if (zinc)
             add(AssemblyStage::clean_faces, "galvanised parts",
-                fmt::format("Dress runs and drips of zinc flat {}in holes and under washers; zinc-rich paint, thin, on bare spots.",
-                            std::any_of(isolation.begin(), isolation.end(), is_zinc_only) ? "" : "on the faces, "));
+                "Dress runs and drips of zinc flat on the faces, in holes and under washers; zinc-rich paint, thin, on bare spots.");
         add(AssemblyStage::clean_faces, "faying faces",
             fmt::format("Make the faces as specified: {}. Degrease and dry them.", faces_of(joint)));
-        add_isolation(AssemblyStage::coat_faces);
+        // Of zinc that is there already all has been said.
+        if (!zinc || std::none_of(isolation.begin(), isolation.end(), is_zinc_only)) add_isolation(AssemblyStage::coat_faces);
     }
     void tubes_in() {
         if (!s.tube.present) return;
@@ -577,8 +577,8 @@ AssemblyPlan assembly_plan(const Assessment& a, const Tables& tables) {
     AssemblyPlan plan;
     plan.not_to_be_built = why_not_built(a);
     Steps steps{s, joint, isolation_of(joint, tables)};
-    steps.tubes();
     steps.holes();
+    steps.tubes();
     steps.faces();
     steps.tubes_in();
     steps.between_faces();

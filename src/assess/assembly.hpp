@@ -13,11 +13,11 @@ namespace faywright {
 
 /// What a step of the assembly is about. The steps of a plan come in this order.
 enum class AssemblyStage {
-    cut_tubes,
-    treat_tubes,
     drill,
     isolate_bolts,  ///< sleeves: the bores are made to them
     deburr,
+    cut_tubes,  ///< to the cavity, measured at the hole
+    treat_tubes,
     clean_faces,
     coat_faces,  ///< a coat that hardens before the parts meet: zinc, paint, powder, oxide
     place_tubes,

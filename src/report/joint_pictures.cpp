@@ -479,11 +479,14 @@ Drawing numbers_picture(const Joint& joint) {
         const auto& p = joint.positions[i];
         const auto radius = joint.plies.front().hole_diameter / 2.0;
         drawing.circle({p.x, p.y}, radius, Pen::thin);
-        // Beside its hole where there is room for it, else above.
+        // Clear of the edges over a single row; else beside its hole or above it.
+        const bool one_row = plan.least_pitch(&Position::y) > far_away / 2.0;
         const bool crowded = plan.scale * plan.least_pitch(&Position::y) < mm(7) + 2.0 * plan.scale * radius;
         const auto number = fmt::format("{}", i + 1);
         if (crowded)
             drawing.text({p.x + radius + plan.paper(mm(0.6)), p.y - plan.paper(mm(1.3))}, number, mm(3.4));
+        else if (one_row)
+            drawing.text({p.x, plan.y.to + plan.paper(mm(1))}, number, mm(3.8), Anchor::middle);
         else
             drawing.text({p.x, p.y + radius + plan.paper(mm(1))}, number, mm(3.8), Anchor::middle);
     }
