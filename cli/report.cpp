@@ -57,7 +57,7 @@ JointRead joint_read(const std::string& path, const Common& common, const Tables
     if (!out.root) return out;
     out.joint = read_joint(*out.root, tables, diagnostics, out.read_file);
     if (!out.joint) return out;
-    if (out.root->find("choices") != nullptr) out.root = variant_of(*out.root, {}, {});
+    if (auto without = without_choices(*out.root)) out.root = std::move(without);
     out.written = read_written(*out.root, tables, out.read_file, {}, diagnostics);
     out.assessment = std::make_unique<Assessment>();
     assess(*out.joint, *out.assessment);

@@ -204,12 +204,36 @@ Recorder explain(const Assessment& assessment, const CheckResult& result, bool k
     return recorder;
 }
 
-Outcome evaluated_at(const Assessment& assessment, const CheckResult& result, const Where& where) {
-    Outcome outcome;
-    each_check([&]<class Check>(std::type_identity<Check>) {
-        if (&Check::info == result.info) outcome = Check::evaluate(assessment.state, where);
-    });
-    return outcome;
+const CheckResult* governing_of_bolts(const Assessment& assessment) {
+    const CheckResult *worst = nullptr, *worst_in_plane = nullptr;
+    const auto worse = [](const CheckResult*& than, const CheckResult& result) {
+        if (than == nullptr || result.outcome.utilisation > than->outcome.utilisation) than = &result;
+    };
+    for (const auto& result : assessment.checks()) {
+        if (!result.outcome.applicable || result.where.bolt < 0 || result.where.load_case < 0) continue;
+        worse(worst, result);
+        if (assessment.state.load(result.where.load_case, result.where.bolt).resultant > newton(1)) worse(worst_in_plane, result);
+    }
+    return worst_in_plane != nullptr ? worst_in_plane : worst;
+}
+
+std::vector<BoltUse> use_of_bolts(const Assessment& assessment, const CheckResult& result) {
+    std::vector<BoltUse> out;
+    for (int bolt = 0; bolt < static_cast<int>(assessment.state.joint->positions.size()); ++bolt) {
+        const Where where{result.where.part, result.where.load_case, bolt};
+        each_check([&]<class Check>(std::type_identity<Check>) {
+            if (&Check::info == result.info)
+                out.push_back({assessment.state.load(where.load_case, bolt), Check::evaluate(assessment.state, where).utilisation});
+        });
+    }
+    return out;
+}
+
+std::size_t checked_stage(const Assessment& a) {
+    // The last stage has the load in it; the checks add the load themselves.
+    const auto least =
+        std::min_element(a.clamp.begin(), a.clamp.end() - 1, [](const ClampStage& x, const ClampStage& y) { return x.least < y.least; });
+    return static_cast<std::size_t>(least - a.clamp.begin());
 }
 
 std::string part_name(const Joint& joint, const CheckResult& result) {

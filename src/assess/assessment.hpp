@@ -71,8 +71,20 @@ void add_outlook(const Tables& tables, Assessment& assessment);
 /// Derives a result again with its steps.
 [[nodiscard]] Recorder explain(const Assessment& assessment, const CheckResult& result, bool keeps_evident = true);
 
-/// The check of a result at another place of the same part: another load case or bolt.
-[[nodiscard]] Outcome evaluated_at(const Assessment& assessment, const CheckResult& result, const Where& where);
+/// The result whose case tells of the bolts: of the checks that look at one bolt in one load case, the one with the greatest
+/// utilisation, and before others one whose load lies in the plane. Nothing where no check does.
+[[nodiscard]] const CheckResult* governing_of_bolts(const Assessment& assessment);
+
+/// What a bolt feels of a load case, and how far it is used.
+struct BoltUse {
+    BoltLoad load;
+    double utilisation = 0.0;
+};
+/// Each bolt in the case of a result, by its check.
+[[nodiscard]] std::vector<BoltUse> use_of_bolts(const Assessment& assessment, const CheckResult& result);
+
+/// Index of the stage of the least clamp, load apart: with it slip and separation are checked.
+[[nodiscard]] std::size_t checked_stage(const Assessment& assessment);
 
 /// The name of what a result is about: a ply, a plane, a layer, an end; empty for the whole joint.
 [[nodiscard]] std::string part_name(const Joint& joint, const CheckResult& result);

@@ -220,8 +220,8 @@ struct BoltFatigueCheck {
                                 : FatigueMethod::en_1993_1_9;
         // A load that reverses swings the bolt by its share up and down; one that returns to nothing by half of it.
         const auto& load = s.load(w.load_case, w.bolt);
-        const Force swing = s.bolt_share * l.load_factor * max(load.tension, load.press);
-        const Force amplitude = l.reverses ? swing : s.bolt_share * l.load_factor * load.tension / 2.0;
+        const Force swing = s.bolt_share * l.load_factor * load.tension;
+        const Force amplitude = l.reverses ? swing : swing / 2.0;
         const Force proof = bolt.property_class.proof_strength * s.thread.stress_area;
         steps.heading(BoltFatigue::formula.title, BoltFatigue::source(method));
         const auto answer = BoltFatigue::compute({.force_amplitude = amplitude,

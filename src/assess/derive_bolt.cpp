@@ -35,7 +35,6 @@ void derive_bolt(const State& s, int load_case, int only_bolt, Recorder& steps) 
     for (int bolt = 0; bolt < static_cast<int>(joint.positions.size()); ++bolt) {
         if (only_bolt >= 0 && bolt != only_bolt) continue;
         const auto& load = s.load(load_case, bolt);
-        const bool swings = s.load_case(load_case).cycles && s.load_case(load_case).reverses;
         steps.heading("Bolt " + std::to_string(bolt + 1), BoltGroupInPlane::formula.source);
         FAYWRIGHT_STATED(x, "from the centroid, along x", joint.positions[static_cast<std::size_t>(bolt)].x - s.pattern.centroid.x);
         FAYWRIGHT_STATED(y, "from the centroid, along y", joint.positions[static_cast<std::size_t>(bolt)].y - s.pattern.centroid.y);
@@ -61,10 +60,10 @@ void derive_bolt(const State& s, int load_case, int only_bolt, Recorder& steps) 
             FAYWRIGHT_STATED(T,
                              heel ? "pull: F_z/n and the moments over Σa², a the arm from the heel on the other side; none below nothing"
                                   : "pull: F_z/n and the moment across the bolts' line over Σr²; none below nothing",
-                             swings ? load.tension : load.tension - load.press);
+                             l.swings() ? load.tension : load.tension - load.press);
             static_cast<void>(T);
         }
-        if (swings) {
+        if (l.swings()) {
             FAYWRIGHT_STATED(T_most, "the greatest pull on it, as the load swings to its opposite", load.tension);
             static_cast<void>(T_most);
         }

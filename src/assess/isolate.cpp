@@ -237,8 +237,7 @@ Duration MethodResult::shortest_wall_life() const {
 
 std::optional<IsolationRanking> rank_isolation(const IsolationTask& task, Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
-    std::optional<Node> without;
-    if (task.root.find("choices") != nullptr) without.emplace(variant_of(task.root, {}, {}));
+    const auto without = without_choices(task.root);
     const Node& root = without ? *without : task.root;
     auto written = read_written(root, task.tables, task.read_file, {}, diagnostics);
     if (!written) return std::nullopt;

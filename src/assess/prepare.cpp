@@ -280,8 +280,8 @@ void loads(State& s) {
         }
         if (!turns) s.turning[i] = Turning::impossible;
         // What swings to its opposite pulls and presses the other way round as well.
-        std::array<Force, most_bolts> turned{};
-        const bool swings = l.cycles && l.reverses && s.turning[i] != Turning::impossible;
+        std::array<Force, most_bolts> turned;
+        const bool swings = l.swings() && s.turning[i] != Turning::impossible;
         if (swings) {
             const OutOfPlaneLoad opposite{-out.force, -out.moment_x, -out.moment_y, out.pivot, out.heel_x, out.heel_y};
             static_cast<void>(out_of_plane_bolt_forces(bolts, s.pattern, opposite, std::span(turned).first(bolts.size())));
@@ -294,8 +294,12 @@ void loads(State& s) {
             const bool some = load.resultant > newton(1e-6);
             load.along_x = some ? static_cast<double>(shear[b].x / load.resultant) : 1.0;
             load.along_y = some ? static_cast<double>(shear[b].y / load.resultant) : 0.0;
-            load.tension = max(max(tension[b], turned[b]), newton(0));
-            load.press = max(max(-tension[b], -turned[b]), newton(0));
+            load.tension = max(tension[b], newton(0));
+            load.press = max(-tension[b], newton(0));
+            if (swings) {
+                load.tension = max(load.tension, turned[b]);
+                load.press = max(load.press, -turned[b]);
+            }
             const auto leads = [&](Force here, Force there) { return here > there * rounding; };
             if (leads(load.tension, s.load(static_cast<int>(i), s.most_pulled[i]).tension)) s.most_pulled[i] = static_cast<int>(b);
             if (leads(load.resultant, s.load(static_cast<int>(i), s.most_sheared[i]).resultant)) s.most_sheared[i] = static_cast<int>(b);

@@ -41,9 +41,9 @@ Duration Trial::shortest_wall_life() const {
 std::optional<Reviewer> Reviewer::make(const SubstitutionTask& task, Diagnostics& diagnostics) {
     const auto before = diagnostics.count();
     Reviewer out;
-    const bool leaves_open = task.root.find("choices") != nullptr;
-    out.root_ = std::make_shared<const Node>(leaves_open ? variant_of(task.root, {}, {}) : task.root);
-    if (leaves_open) out.warnings_.emplace_back("what the file leaves to size under [choices] is passed over");
+    const auto without = without_choices(task.root);
+    if (without) out.warnings_.emplace_back("what the file leaves to size under [choices] is passed over");
+    out.root_ = std::make_shared<const Node>(without ? *without : task.root);
     out.tables_ = &task.tables;
     auto written = read_written(*out.root_, task.tables, task.read_file, {}, diagnostics);
     if (!written) return std::nullopt;

@@ -97,6 +97,7 @@ std::string short_text(const Node& option) {
 
 std::vector<std::string> names_of(const std::vector<Node>& options) {
     std::vector<std::string> names;
+    names.reserve(options.size());
     for (const auto& option : options) names.push_back(short_text(option));
     for (std::size_t i = 0; i < names.size(); ++i)
         if (std::count(names.begin(), names.end(), short_text(options[i])) > 1) names[i] = whole_text(options[i]);
@@ -297,6 +298,10 @@ std::vector<Choice> read_choices(const Node& root, Diagnostics& diagnostics) {
                            {},
                            ""});
     return choices;
+}
+
+std::optional<Node> without_choices(const Node& root) {
+    return root.find("choices") == nullptr ? std::nullopt : std::optional(variant_of(root, {}, {}));
 }
 
 Node variant_of(const Node& root, const std::vector<Choice>& choices, const std::vector<std::size_t>& options) {

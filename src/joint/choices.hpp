@@ -24,6 +24,9 @@ inline constexpr std::size_t most_variants = 1'000'000'000;
 /// The choices of a joint file's tree: lists, or ranges `{from, to, step}` of one unit. Every mistake goes to the diagnostics.
 [[nodiscard]] std::vector<Choice> read_choices(const Node& root, Diagnostics& diagnostics);
 
+/// The tree without what it leaves to a search; nothing where it leaves nothing.
+[[nodiscard]] std::optional<Node> without_choices(const Node& root);
+
 /// The tree of one variant: the joint file less its choices, with option `options[i]` of each choice in its place.
 [[nodiscard]] Node variant_of(const Node& root, const std::vector<Choice>& choices, const std::vector<std::size_t>& options);
 

@@ -132,6 +132,8 @@ struct LoadCase {
     bool reverses = true;
 
     [[nodiscard]] bool is_static() const { return format == LoadFormat::static_load; }
+    /// A case of fatigue whose load goes to its opposite and back.
+    [[nodiscard]] bool swings() const { return cycles && reverses; }
     /// Moment of the whole load in the plane of the joint.
     [[nodiscard]] Moment turning_about(const Position& p) const { return moment_z + (at_x - p.x) * force_y - (at_y - p.y) * force_x; }
 };
@@ -177,6 +179,8 @@ struct Joint {
     [[nodiscard]] Length rail_axis_z() const;
     /// Between the two bolts nearest each other; `far_away` for a single bolt.
     [[nodiscard]] Length least_spacing() const;
+    /// Where bolts stand along an axis, each place once, in order.
+    [[nodiscard]] std::vector<Length> places_along(Length Position::*axis) const;
     /// The outermost bolts along the rail: least and greatest x.
     [[nodiscard]] std::pair<Length, Length> ends_along_x() const;
 };

@@ -3,12 +3,23 @@
 #include "joint/resolve.hpp"
 #include "joint/trailer.hpp"
 
+#include <algorithm>
+
 namespace faywright {
 
 const Ply* Joint::near_wall() const {
     for (const auto& ply : plies)
         if (ply.role == PlyRole::near_wall) return &ply;
     return nullptr;
+}
+
+std::vector<Length> Joint::places_along(Length Position::*axis) const {
+    std::vector<Length> out;
+    out.reserve(positions.size());
+    for (const auto& p : positions) out.push_back(p.*axis);
+    std::sort(out.begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end(), [](Length a, Length b) { return abs(a - b) < um(1); }), out.end());
+    return out;
 }
 
 std::pair<Length, Length> Joint::ends_along_x() const {
@@ -203,12 +214,9 @@ std::optional<Joint> joint_of_tree(const Node& root, const Tables& tables, const
 
 std::optional<Joint> read_joint(const Node& given, const Tables& tables, Diagnostics& diagnostics, const FileReader& read_file) {
     const auto before = diagnostics.count();
-    std::optional<Node> without;
+    const auto without = without_choices(given);
     std::vector<DefaultTaken> defaults;
-    if (given.find("choices") != nullptr) {
-        without.emplace(variant_of(given, {}, {}));
-        defaults.push_back({"choices", "left to faywright size", "passed over here"});
-    }
+    if (without) defaults.push_back({"choices", "left to faywright size", "passed over here"});
     const Node& root = without ? *without : given;
     auto joint = joint_of_tree(root, tables, read_file, std::move(defaults), diagnostics);
     if (!joint) return std::nullopt;

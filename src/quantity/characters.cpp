@@ -41,6 +41,11 @@ std::string lowered(std::string text) {
     return text;
 }
 
+std::string raised(std::string text) {
+    std::transform(text.begin(), text.end(), text.begin(), [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c; });
+    return text;
+}
+
 std::size_t sequence_length(std::string_view text, std::size_t at) {
     const unsigned first = byte_at(text, at);
     const std::size_t n = first < 0x80                    ? 1

@@ -17,6 +17,9 @@ namespace faywright {
 /// Letters A to Z in lower case; whatever else stays.
 [[nodiscard]] std::string lowered(std::string text);
 
+/// The same in upper case.
+[[nodiscard]] std::string raised(std::string text);
+
 /// A byte that goes on with the character before it.
 [[nodiscard]] constexpr bool continues_character(char c) { return (static_cast<unsigned char>(c) & 0xc0U) == 0x80U; }
 

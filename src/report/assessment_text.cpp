@@ -42,10 +42,7 @@ std::string bolts_text(const Assessment& a) { return fmt::format("\nBOLTS  {}\n"
 
 std::string clamp_text(const Assessment& a) {
     std::string out = "\nCLAMP FORCE of one bolt" + fitted_right("least", 26) + fitted_right("greatest", 13) + '\n';
-    const auto* lowest = &a.clamp[0];
-    // The last stage has the load in it; the checks add the load themselves.
-    for (std::size_t i = 1; i + 1 < a.clamp.size(); ++i)
-        if (a.clamp[i].least < lowest->least) lowest = &a.clamp[i];
+    const auto* lowest = &a.clamp[checked_stage(a)];
     for (const auto& stage : a.clamp)
         out += "  " + fitted(stage.title, 38) + fitted_right(print(Value(stage.least), 3), 9) +
                fitted_right(print(Value(stage.greatest), 3), 13) + (&stage == lowest ? " *" : "") + '\n';

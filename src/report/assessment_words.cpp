@@ -13,10 +13,11 @@ std::string mark_of(Status status) { return status == Status::pass ? "pass" : st
 
 std::string ratio_text(double value) { return value >= 1000 ? ">999" : fmt::format("{:.2f}", value); }
 
-std::string check_name(const Joint& joint, const CheckResult& result) {
-    const auto part = part_name(joint, result);
-    return std::string(result.info->id) + (part.empty() ? "" : fmt::format(" ({})", part));
+std::string with_part(std::string_view words, const std::string& part) {
+    return part.empty() ? std::string(words) : fmt::format("{} ({})", words, part);
 }
+
+std::string check_name(const Joint& joint, const CheckResult& result) { return with_part(result.info->id, part_name(joint, result)); }
 
 std::string case_name(const Joint& joint, const CheckResult& result) {
     std::string out;

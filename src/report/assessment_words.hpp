@@ -12,7 +12,9 @@ namespace faywright {
 /// "0.71"; beyond any sense ">999".
 [[nodiscard]] std::string ratio_text(double value);
 
-/// "bearing (drawbar)".
+/// "bearing (drawbar)"; without a part the words alone.
+[[nodiscard]] std::string with_part(std::string_view words, const std::string& part);
+/// The check's id with the part it is about.
 [[nodiscard]] std::string check_name(const Joint& joint, const CheckResult& result);
 
 /// "push, 1.5 m g, bolt 8"; empty where a check depends on neither.

@@ -100,7 +100,7 @@ Chapter loads_chapter(const ReportMatter& m) {
             {l.name, std::string(word_of(l.format)), print_number(a.state.factor_of(static_cast<int>(i)), 3),
              components(Value(l.at_x), Value(l.at_y), Value(l.at_z)), components(Value(l.force_x), Value(l.force_y), Value(l.force_z)),
              components(Value(l.moment_x), Value(l.moment_y), Value(l.moment_z)),
-             l.cycles ? fmt::format("{}{}", print_number(*l.cycles, 3), l.reverses ? ", reversing" : "") : std::string("-")});
+             l.cycles ? fmt::format("{}{}", print_number(*l.cycles, 3), l.swings() ? ", reversing" : "") : std::string("-")});
     }
     out.blocks.emplace_back(std::move(cases));
     return out;
@@ -141,11 +141,9 @@ Chapter checks_chapter(const ReportMatter& m) {
             idle.rows.push_back({check_name(joint, *result), o.note});
             continue;
         }
-        grid.rows.push_back(
-            {fmt::format("{} {}", result->info->title, part_name(joint, *result).empty() ? "" : "(" + part_name(joint, *result) + ")"),
-             told(o.demand(), 3), told(o.resistance(), 3), ratio_text(o.utilisation),
-             result->static_factor ? ratio_text(*result->static_factor) : std::string("-"), verdict_cell(result->status == Status::pass),
-             case_name(joint, *result), source_text(*o.source)});
+        grid.rows.push_back({with_part(result->info->title, part_name(joint, *result)), told(o.demand(), 3), told(o.resistance(), 3),
+                             ratio_text(o.utilisation), result->static_factor ? ratio_text(*result->static_factor) : std::string("-"),
+                             verdict_cell(result->status == Status::pass), case_name(joint, *result), source_text(*o.source)});
     }
     out.blocks.emplace_back(std::move(grid));
     out.blocks.emplace_back(std::move(idle));
@@ -172,8 +170,8 @@ void add_exposure(const ExposureOutlook& e, Duration promised, std::size_t numbe
         {{"part"}, {"what is used up"}, {"µm a year"}, {"years"}, {"status"}},
         {}};
     for (const auto& part : e.members)
-        grid.rows.push_back({part.name, typographic(part.stake), part.lasts ? std::string("-") : band_text(part.total),
-                             part.lasts ? std::string("no end seen") : life_band_text(part), verdict_cell(part.passes)});
+        grid.rows.push_back({part.name, typographic(part.stake), part.lasts ? std::string("-") : band_text(part.total), life_words(part),
+                             verdict_cell(part.passes)});
     out.blocks.emplace_back(std::move(grid));
     Listing contacts;
     for (const auto& contact : e.contacts) contacts.items.push_back(typographic(contact_text(contact)));

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "report/comparison_report.hpp"
 
+#include "quantity/characters.hpp"
 #include "quantity/text.hpp"
 #include "report/assessment_words.hpp"
 #include "report/corrosion.hpp"
 #include "report/steps_text.hpp"
+#include "report/substitution.hpp"
 #include "report/typography.hpp"
 
 #include <fmt/format.h>
@@ -35,8 +37,7 @@ Chapter verdict_chapter(const ComparisonMatter& m) {
     const auto names = [&](const char* what, auto&& which) {
         std::string list;
         for (const auto& check : checks)
-            if (which(check))
-                list += fmt::format("{}{}{}", list.empty() ? "" : ", ", check.info->id, check.part.empty() ? "" : " (" + check.part + ")");
+            if (which(check)) list += (list.empty() ? "" : ", ") + with_part(check.info->id, check.part);
         if (!list.empty()) told.items.push_back(fmt::format("{}: {}", what, list));
     };
     names("fails now and did not before", [](const ComparedCheck& c) { return c.is_new_failure(); });
@@ -53,15 +54,11 @@ Chapter verdict_chapter(const ComparisonMatter& m) {
 
 Chapter review_chapter(const Substitution& review) {
     Chapter out{"review", "Review of the offer", {}};
-    auto verdict = std::string(word_of(review.verdict));
-    std::transform(verdict.begin(), verdict.end(), verdict.begin(),
-                   [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c; });
-    out.blocks.emplace_back(Banner{verdict, review.offer.title, review.is_accepted() ? Tone::pass : Tone::fail});
+    out.blocks.emplace_back(
+        Banner{raised(std::string(word_of(review.verdict))), review.offer.title, review.is_accepted() ? Tone::pass : Tone::fail});
     Grid reasons{"Why, the weightiest first", {{"reason"}, {"weight"}, {"source"}}, {}};
     for (const auto& reason : review.reasons)
-        reasons.rows.push_back(
-            {typographic(reason.words.empty() ? std::string(reason.rule->title) : fmt::format("{}: {}", reason.rule->title, reason.words)),
-             std::string(word_of(reason.weight)), source_text(reason.rule->source)});
+        reasons.rows.push_back({typographic(reason_text(reason)), std::string(word_of(reason.weight)), source_text(reason.rule->source)});
     out.blocks.emplace_back(std::move(reasons));
     Grid properties{"Property by property", {{"property"}, {"specified"}, {"offered"}, {"standing"}}, {}};
     for (const auto& p : review.properties)
@@ -115,8 +112,7 @@ Chapter checks_chapter(const ComparisonMatter& m) {
                              : check.after == nullptr              ? Cell("no longer applies")
                              : check.after->status == Status::fail ? Cell("fails still", Tone::fail)
                                                                    : Cell("passes still");
-        grid.rows.push_back({fmt::format("{}{}", check.info->title, check.part.empty() ? "" : " (" + check.part + ")"),
-                             use_text(check.before), use_text(check.after), change, outcome});
+        grid.rows.push_back({with_part(check.info->title, check.part), use_text(check.before), use_text(check.after), change, outcome});
     }
     out.blocks.emplace_back(std::move(grid));
     return out;
@@ -171,9 +167,8 @@ Chapter lives_chapter(const ComparisonMatter& m) {
     }
     Grid grid{"Lives in years, two in three within the brackets", {{"part"}, {"exposure"}, {m.before.name}, {m.after.name}}, {}};
     const auto life = [](const MemberOutlook* member) {
-        return member == nullptr ? std::string(none)
-               : member->lasts   ? std::string("no end seen")
-                                 : fmt::format("{} {}", life_band_text(*member), member->passes ? "pass" : "FAIL");
+        if (member == nullptr) return std::string(none);
+        return life_words(*member) + (member->lasts ? "" : member->passes ? " pass" : " FAIL");
     };
     for (const auto& each : lives) grid.rows.push_back({each.part, each.exposure, life(each.before), life(each.after)});
     out.blocks.emplace_back(std::move(grid));

@@ -85,6 +85,8 @@ std::string life_band_text(const MemberOutlook& m) {
     return fmt::format("{} ({} to {})", life_text(m.life), life_text(m.life_low), life_text(m.life_high));
 }
 
+std::string life_words(const MemberOutlook& m) { return m.lasts ? "no end seen" : life_band_text(m); }
+
 std::string outlook_text(const Joint& joint, const CorrosionOutlook& outlook) {
     if (outlook.exposures.empty())
         return "\nCORROSION  not assessed\n" +

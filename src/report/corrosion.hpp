@@ -18,6 +18,8 @@ namespace faywright {
 [[nodiscard]] std::string life_text(Duration life);
 /// "34 (17 to 69)".
 [[nodiscard]] std::string life_band_text(const MemberOutlook& member);
+/// The same, or "no end seen" of what lasts.
+[[nodiscard]] std::string life_words(const MemberOutlook& member);
 
 /// The climate at the joint, in a line.
 [[nodiscard]] std::string climate_text(const ExposureOutlook& outlook);

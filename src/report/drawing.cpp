@@ -2,6 +2,7 @@
 #include "report/drawing.hpp"
 
 #include "quantity/characters.hpp"
+#include "quantity/text.hpp"
 
 #include <algorithm>
 
@@ -16,6 +17,8 @@ constexpr double character_width = 0.62;
 Length square_root(Area area) { return boost::units::sqrt(area); }
 
 }  // namespace
+
+std::string dimension_text(Length length, int significant) { return print_number(in_mm(length), significant); }
 
 Drawing::Drawing(std::string title, std::string description, double scale)
     : title_(std::move(title)), description_(std::move(description)), scale_(scale) {}

@@ -17,6 +17,9 @@ struct PlanePoint {
 };
 [[nodiscard]] inline PlanePoint operator+(PlanePoint a, PlanePoint b) { return {a.x + b.x, a.y + b.y}; }
 
+/// A length in millimetres, without the unit: "17.5".
+[[nodiscard]] std::string dimension_text(Length length, int significant = 5);
+
 /// What a line means; how thick and how broken it is follows from that.
 enum class Pen { outline, thin, hidden, centre, load, limit, least, greatest, grid };
 

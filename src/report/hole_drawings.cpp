@@ -13,7 +13,8 @@ namespace faywright {
 
 namespace {
 
-std::string length_text(Length length) { return print_number(in_mm(length), 6); }
+/// To the micrometre of a plate of a metre.
+std::string length_text(Length length) { return dimension_text(length, 6); }
 
 /// Letters, digits and single hyphens: safe as a file name everywhere.
 std::string stem_of(std::size_t number, const std::string& name) {
@@ -38,16 +39,6 @@ Edges edges_of(Length outline_least, Length outline_greatest, Length holes_least
     Edges out{outline_least, outline_greatest, outline_least<-far_away / 2.0, outline_greatest> far_away / 2.0};
     if (out.open_at_least) out.least = holes_least - beyond;
     if (out.open_at_greatest) out.greatest = holes_greatest + beyond;
-    return out;
-}
-
-/// Each place once, in order.
-std::vector<Length> places(const std::vector<Position>& positions, Length Position::*axis) {
-    std::vector<Length> out;
-    out.reserve(positions.size());
-    for (const auto& p : positions) out.push_back(p.*axis);
-    std::sort(out.begin(), out.end());
-    out.erase(std::unique(out.begin(), out.end(), [](Length a, Length b) { return abs(a - b) < um(1); }), out.end());
     return out;
 }
 
@@ -82,7 +73,7 @@ void draw_holes(const Pattern& p, Drawing& drawing) {
 /// From the corner to the first hole, from hole to hole, and to the far edge; then the whole.
 void draw_dimensions(const Pattern& p, Drawing& drawing) {
     drawing.on(layers::note);
-    const auto xs = places(p.joint.positions, &Position::x), ys = places(p.joint.positions, &Position::y);
+    const auto xs = p.joint.places_along(&Position::x), ys = p.joint.places_along(&Position::y);
     const auto step = drawing.on_paper(mm(8));
     const Length below = -step, left = -step;
     std::vector<Length> chain{p.x.least};
@@ -145,7 +136,7 @@ void draw_notes(const Pattern& p, Drawing& drawing) {
 std::vector<HoleDrawing> hole_drawings(const Assessment& assessment) {
     const auto& joint = *assessment.state.joint;
     std::vector<HoleDrawing> out;
-    const auto xs = places(joint.positions, &Position::x), ys = places(joint.positions, &Position::y);
+    const auto xs = joint.places_along(&Position::x), ys = joint.places_along(&Position::y);
     for (const auto& ply : joint.plies) {
         const auto beyond = 4.0 * ply.hole_diameter;
         const auto& outline = ply.outline;

@@ -13,8 +13,6 @@ namespace faywright {
 
 namespace {
 
-std::string length_text(Length length) { return print_number(in_mm(length), 5); }
-
 /// The largest usual scale at which what is drawn stays within the paper (ISO 5455, memory; 1 : 2.5 and 1 : 4 besides).
 double scale_for(Length width, Length height, Length most_width, Length most_height) {
     for (const double scale : {2.0, 1.0, 0.5, 0.4, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01})
@@ -33,21 +31,12 @@ struct Span {
     [[nodiscard]] Span common(Span other) const { return {max(from, other.from), min(to, other.to)}; }
 };
 
-/// Each value once, in order.
-std::vector<Length> once(std::vector<Length> values) {
-    std::sort(values.begin(), values.end());
-    values.erase(std::unique(values.begin(), values.end(), [](Length a, Length b) { return abs(a - b) < um(1); }), values.end());
-    return values;
-}
-
 /// Draws the section: across the paper runs y, from the head downwards the stack.
 class SectionDrawer {
 public:
     SectionDrawer(const Assessment& assessment, SectionDetail detail)
         : a_(assessment), joint_(*assessment.state.joint), detail_(detail), drawing_("", "", 1.0) {
-        std::vector<Length> all;
-        for (const auto& p : joint_.positions) all.push_back(p.y);
-        bolts_ = once(std::move(all));
+        bolts_ = joint_.places_along(&Position::y);
         frame_ = frame();
         const auto& thread = joint_.bolt.thread;
         const Length height = joint_.grip() + thread.head_height + max(joint_.bolt.length - joint_.grip(), thread.nut_height);
@@ -251,7 +240,7 @@ private:
         int washer_item = 3, plate_item = first_plate, layer_item = first_plate + static_cast<int>(plates);
         std::vector<Label> out;
         out.push_back({at(right + 0.7 * bolt.thread.across_corners / 2.0, -bolt.thread.head_height / 2.0),
-                       fmt::format("bolt {} x {}", bolt.thread.name, length_text(bolt.length)),
+                       fmt::format("bolt {} x {}", bolt.thread.name, dimension_text(bolt.length)),
                        fmt::format("{}, {}", bolt.property_class.bolt_class, bolt.finish.name), "1 bolt"});
         for (std::size_t i = 0; i < joint_.stack.size(); ++i) {
             const auto& entry = joint_.stack[i];
@@ -260,14 +249,14 @@ private:
             if (entry.kind == StackKind::washer) {
                 const auto& washer = *bolt.washer(i == first_washer());
                 out.push_back({at(right + 0.45 * washer.outside_diameter, middle), fmt::format("washer {}", washer.name),
-                               fmt::format("{} x {}", length_text(washer.outside_diameter), length_text(washer.thickness)),
+                               fmt::format("{} x {}", dimension_text(washer.outside_diameter), dimension_text(washer.thickness)),
                                fmt::format("{} washer", washer_item++)});
             } else if (entry.kind == StackKind::ply) {
                 const auto& ply = joint_.plies[index];
                 const auto span = span_of(ply);
                 const auto outermost = max(right + 0.6 * bolt.thread.across_corners, span.to - paper(mm(4)));
                 out.push_back({at(min(outermost, span.to), middle), cut(ply.name, 40),
-                               fmt::format("{} thick, hole {}; {}", length_text(ply.thickness), length_text(ply.hole_diameter),
+                               fmt::format("{} thick, hole {}; {}", dimension_text(ply.thickness), dimension_text(ply.hole_diameter),
                                            cut(ply.material.name, 18)),
                                ply.role == PlyRole::plate ? fmt::format("{} {}", plate_item++, cut(ply.name, 22)) : cut(ply.name, 24)});
             } else if (entry.kind == StackKind::layer) {
@@ -278,8 +267,8 @@ private:
             } else if (entry.kind == StackKind::cavity && a_.state.tube.present) {
                 const auto& tube = a_.state.tube;
                 out.push_back({at(right + 0.5 * (tube.stock->outside_diameter / 2.0 + tube.bore / 2.0), middle),
-                               fmt::format("crush tube {} x {}, {} long", length_text(tube.stock->outside_diameter),
-                                           length_text(tube.stock->wall), length_text(tube.length)),
+                               fmt::format("crush tube {} x {}, {} long", dimension_text(tube.stock->outside_diameter),
+                                           dimension_text(tube.stock->wall), dimension_text(tube.length)),
                                joint_.section->tube.material.name, fmt::format("{} tube", tube_item)});
             }
         }
@@ -315,13 +304,15 @@ private:
         auto next = left;
         if (joint_.section) {
             const auto near = laid_of(PlyRole::near_wall), far = laid_of(PlyRole::far_wall);
-            drawing_.dimension_y(at(section().from, far.bottom), at(section().from, near.top), next, length_text(joint_.section->height));
+            drawing_.dimension_y(at(section().from, far.bottom), at(section().from, near.top), next,
+                                 dimension_text(joint_.section->height));
             next -= paper(mm(7));
             drawing_.dimension_x(at(section().from, far.bottom), at(section().to, far.bottom),
                                  -(bottom() + max(joint_.bolt.length - joint_.grip(), joint_.bolt.thread.nut_height) + paper(mm(9))),
-                                 length_text(joint_.section->width));
+                                 dimension_text(joint_.section->width));
         }
-        drawing_.dimension_y(at(frame_.from, bottom()), at(frame_.from, mm(0)), next, fmt::format("grip {}", length_text(joint_.grip())));
+        drawing_.dimension_y(at(frame_.from, bottom()), at(frame_.from, mm(0)), next,
+                             fmt::format("grip {}", dimension_text(joint_.grip())));
     }
 
     const Assessment& a_;
@@ -386,9 +377,7 @@ struct Plan {
 
     /// Between neighbours along an axis.
     [[nodiscard]] Length least_pitch(Length Position::*axis) const {
-        std::vector<Length> values;
-        for (const auto& p : joint.positions) values.push_back(p.*axis);
-        values = once(std::move(values));
+        const auto values = joint.places_along(axis);
         auto least = far_away;
         for (std::size_t i = 1; i < values.size(); ++i) least = min(least, values[i] - values[i - 1]);
         return least;
@@ -398,28 +387,6 @@ struct Plan {
 }  // namespace
 
 Drawing section_picture(const Assessment& assessment, SectionDetail detail) { return SectionDrawer(assessment, detail).drawn(); }
-
-const CheckResult* governing_of_bolts(const Assessment& assessment) {
-    const CheckResult *worst = nullptr, *worst_in_plane = nullptr;
-    const auto worse = [](const CheckResult*& than, const CheckResult& result) {
-        if (than == nullptr || result.outcome.utilisation > than->outcome.utilisation) than = &result;
-    };
-    for (const auto& result : assessment.checks()) {
-        if (!result.outcome.applicable || result.where.bolt < 0 || result.where.load_case < 0) continue;
-        worse(worst, result);
-        if (assessment.state.load(result.where.load_case, result.where.bolt).resultant > newton(1)) worse(worst_in_plane, result);
-    }
-    return worst_in_plane != nullptr ? worst_in_plane : worst;
-}
-
-std::vector<BoltUse> use_of_bolts(const Assessment& assessment, const CheckResult& result) {
-    std::vector<BoltUse> out;
-    for (int bolt = 0; bolt < static_cast<int>(assessment.state.joint->positions.size()); ++bolt) {
-        const auto outcome = evaluated_at(assessment, result, {result.where.part, result.where.load_case, bolt});
-        out.push_back({assessment.state.load(result.where.load_case, bolt), outcome.utilisation});
-    }
-    return out;
-}
 
 Drawing pattern_picture(const Assessment& assessment) {
     const auto& joint = *assessment.state.joint;

@@ -32,6 +32,8 @@ enum class Align { left, right };
 struct Column {
     std::string heading;
     Align align = Align::left;
+
+    Column(std::string words, Align a = Align::left) : heading(std::move(words)), align(a) {}
 };
 
 /// A heading within a chapter.

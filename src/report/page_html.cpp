@@ -61,15 +61,17 @@ std::string cell_markup(std::string_view text) {
     return out + markup_text(run);
 }
 
-const char* class_of(Tone tone) {
+const char* word_of_tone(Tone tone) {
     switch (tone) {
-        case Tone::pass: return " class=\"pass\"";
-        case Tone::fail: return " class=\"fail\"";
-        case Tone::caution: return " class=\"caution\"";
+        case Tone::pass: return "pass";
+        case Tone::fail: return "fail";
+        case Tone::caution: return "caution";
         case Tone::plain: break;
     }
     return "";
 }
+
+std::string class_of(Tone tone) { return tone == Tone::plain ? "" : fmt::format(" class=\"{}\"", word_of_tone(tone)); }
 
 std::string body_class(const Page& page) {
     if (page.kind == PageKind::report) return "report";
@@ -127,12 +129,8 @@ private:
     void write(const Paragraph& paragraph) { out_ += fmt::format("<p{}>{}</p>\n", class_of(paragraph.tone), markup_text(paragraph.words)); }
 
     void write(const Banner& banner) {
-        const char* tone = banner.tone == Tone::pass      ? " pass"
-                           : banner.tone == Tone::fail    ? " fail"
-                           : banner.tone == Tone::caution ? " caution"
-                                                          : "";
-        out_ += fmt::format("<p class=\"banner{}\"><strong>{}</strong> <span>{}</span></p>\n", tone, markup_text(banner.mark),
-                            markup_text(banner.words));
+        out_ += fmt::format("<p class=\"banner{}{}\"><strong>{}</strong> <span>{}</span></p>\n", banner.tone == Tone::plain ? "" : " ",
+                            word_of_tone(banner.tone), markup_text(banner.mark), markup_text(banner.words));
     }
 
     void write(const Listing& listing) {
@@ -144,12 +142,7 @@ private:
 
     void write(const Grid& grid) {
         if (grid.rows.empty()) return;
-        out_ += "<table>\n";
-        if (!grid.caption.empty()) out_ += fmt::format("<caption>{}</caption>\n", markup_text(grid.caption));
-        out_ += "<thead><tr>";
-        for (const auto& column : grid.columns)
-            out_ += fmt::format("<th scope=\"col\"{}>{}</th>", side_of(column), markup_text(column.heading));
-        out_ += "</tr></thead>\n<tbody>\n";
+        begin_table("", markup_text(grid.caption), grid.columns);
         for (const auto& row : grid.rows) {
             out_ += "<tr>";
             for (std::size_t i = 0; i < row.size(); ++i) {
@@ -165,14 +158,20 @@ private:
         }
         out_ += "</tbody>\n</table>\n";
     }
+    /// Caption and head of a table, up to its first row.
+    void begin_table(std::string_view kind, const std::string& caption, const std::vector<Column>& columns) {
+        out_ += fmt::format("<table{}>\n", kind);
+        if (!caption.empty()) out_ += fmt::format("<caption>{}</caption>\n", caption);
+        out_ += "<thead><tr>";
+        for (const auto& column : columns) out_ += fmt::format("<th scope=\"col\"{}>{}</th>", side_of(column), markup_text(column.heading));
+        out_ += "</tr></thead>\n<tbody>\n";
+    }
     static const char* side_of(const Column& column) { return column.align == Align::right ? " class=\"number\"" : ""; }
 
     void write(const StepTable& table) {
-        out_ += fmt::format("<table class=\"steps\">\n<caption>{}", markup_text(table.title));
-        if (!table.source.empty()) out_ += fmt::format(" <span class=\"source\">source: {}</span>", markup_text(table.source));
-        out_ +=
-            "</caption>\n<thead><tr><th scope=\"col\">symbol</th><th scope=\"col\">meaning or formula</th><th scope=\"col\">with "
-            "values</th><th scope=\"col\" class=\"number\">result</th></tr></thead>\n<tbody>\n";
+        auto caption = markup_text(table.title);
+        if (!table.source.empty()) caption += fmt::format(" <span class=\"source\">source: {}</span>", markup_text(table.source));
+        begin_table(" class=\"steps\"", caption, {{"symbol"}, {"meaning or formula"}, {"with values"}, {"result", Align::right}});
         for (const auto& row : table.rows) {
             out_.append("<tr><th scope=\"row\">").append(formula_markup(row.symbol)).append("</th><td>");
             out_.append(row.in_words ? markup_text(row.formula) : formula_markup(row.formula)).append("</td><td>");
@@ -188,11 +187,7 @@ private:
     }
 
     void write(const Blanks& blanks) {
-        out_ += "<table class=\"blanks\">\n";
-        if (!blanks.caption.empty()) out_ += fmt::format("<caption>{}</caption>\n", markup_text(blanks.caption));
-        out_ += "<thead><tr>";
-        for (const auto& label : blanks.labels) out_ += fmt::format("<th scope=\"col\">{}</th>", markup_text(label));
-        out_ += "</tr></thead>\n<tbody>\n";
+        begin_table(" class=\"blanks\"", markup_text(blanks.caption), {blanks.labels.begin(), blanks.labels.end()});
         for (int row = 0; row < blanks.rows; ++row) {
             out_ += "<tr>";
             for (std::size_t i = 0; i < blanks.labels.size(); ++i) out_ += "<td>&nbsp;</td>";

@@ -13,13 +13,6 @@ namespace faywright {
 
 namespace {
 
-/// The stage of the least clamp. The last has the load in it, which the checks add themselves.
-std::size_t checked_stage(const Assessment& a) {
-    return static_cast<std::size_t>(
-        std::min_element(a.clamp.begin(), a.clamp.end() - 1, [](const ClampStage& x, const ClampStage& y) { return x.least < y.least; }) -
-        a.clamp.begin());
-}
-
 struct LimitLine {
     Force force;
     std::string words;

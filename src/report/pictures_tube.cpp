@@ -10,8 +10,6 @@ namespace faywright {
 
 namespace {
 
-std::string millimetres(Length length) { return print_number(in_mm(length), 5); }
-
 /// A small length to a hundredth of a millimetre.
 std::string hundredths(Length length) { return fmt::format("{:.2f} mm", in_mm(abs(length))); }
 
@@ -34,15 +32,17 @@ std::vector<Band> bands_of(const State& s) {
     const auto& check = s.tube.length_check;
     const bool through = s.tube_passes_walls();
     const auto height = through ? section.height : section.inside_height();
-    const auto with = [](Length length, Length tolerance) { return fmt::format("{} ± {}", millimetres(length), millimetres(tolerance)); };
+    const auto with = [](Length length, Length tolerance) {
+        return fmt::format("{} ± {}", dimension_text(length), dimension_text(tolerance));
+    };
     std::vector<Band> out{{through ? "section, outside" : "cavity between the walls", with(height, section.height_tolerance),
                            height - section.height_tolerance, height + section.height_tolerance, Fill::aluminium},
                           {"crush tube", with(s.tube.length, section.tube.length_tolerance), s.tube.length - section.tube.length_tolerance,
                            s.tube.length + section.tube.length_tolerance, Fill::tube}};
     if (!through)
         out.push_back({"length the walls allow",
-                       fmt::format("{} to {}", millimetres(check.length_least), millimetres(check.length_greatest)), check.length_least,
-                       check.length_greatest, Fill::pale});
+                       fmt::format("{} to {}", dimension_text(check.length_least), dimension_text(check.length_greatest)),
+                       check.length_least, check.length_greatest, Fill::pale});
     return out;
 }
 
@@ -57,9 +57,9 @@ std::string fit_words(const State& s) {
 std::string cutting_words(const State& s) {
     const auto& section = *s.joint->section;
     const auto& check = s.tube.length_check;
-    const auto square = fmt::format("ends square within {} mm", millimetres(section.tube.squareness));
+    const auto square = fmt::format("ends square within {} mm", dimension_text(section.tube.squareness));
     if (s.tube_passes_walls())
-        return fmt::format("Cut each tube to {} ± {} mm, {}.", millimetres(s.tube.length), millimetres(section.tube.length_tolerance),
+        return fmt::format("Cut each tube to {} ± {} mm, {}.", dimension_text(s.tube.length), dimension_text(section.tube.length_tolerance),
                            square);
     return fmt::format("Cut each tube to its measured cavity, within {}, {}.", hundredths(check.allowed_gap), square);
 }

@@ -25,13 +25,14 @@ namespace faywright {
 /// Occasions that are dealt with alike in one sentence.
 [[nodiscard]] inline std::vector<Statement> retightening_told(const std::vector<Retightening>& list) {
     std::vector<Statement> out;
-    const Retightening* last = nullptr;
-    for (const auto& each : list) {
-        if (last != nullptr && last->how == each.how && last->source.document == each.source.document)
-            out.back().words.insert(out.back().words.size() - each.how.size() - 2, "; " + each.when);
-        else
-            out.push_back({fmt::format("{}: {}", each.when, each.how), each.source});
-        last = &each;
+    std::string occasions;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        occasions += (occasions.empty() ? "" : "; ") + list[i].when;
+        const bool goes_on =
+            i + 1 < list.size() && list[i + 1].how == list[i].how && list[i + 1].source.document == list[i].source.document;
+        if (goes_on) continue;
+        out.push_back({fmt::format("{}: {}", occasions, list[i].how), list[i].source});
+        occasions.clear();
     }
     return out;
 }

@@ -12,24 +12,17 @@ namespace faywright {
 
 namespace {
 
-std::string dimension_text(Length length) { return print_number(in_mm(length), 5); }
-
 /// From the middle of the outermost bolts to the edge, the nearest of either side; nothing where the part runs on.
 std::string edge_text(const Joint& joint, const Ply& ply) {
     std::string out;
     const auto add = [&](const char* side, Length distance) {
         if (distance < far_away / 2.0) out += fmt::format("{}{} {}", out.empty() ? "" : ", ", side, dimension_text(distance));
     };
-    auto least_y = joint.positions.front().y, most_y = least_y;
-    for (const auto& p : joint.positions) {
-        least_y = min(least_y, p.y);
-        most_y = max(most_y, p.y);
-    }
-    const auto [least_x, most_x] = joint.ends_along_x();
-    add("left", least_x - ply.outline.x_min);
-    add("right", ply.outline.x_max - most_x);
-    add("bottom", least_y - ply.outline.y_min);
-    add("top", ply.outline.y_max - most_y);
+    const auto xs = joint.places_along(&Position::x), ys = joint.places_along(&Position::y);
+    add("left", xs.front() - ply.outline.x_min);
+    add("right", ply.outline.x_max - xs.back());
+    add("bottom", ys.front() - ply.outline.y_min);
+    add("top", ply.outline.y_max - ys.back());
     return out.empty() ? "runs on" : out;
 }
 
@@ -57,11 +50,11 @@ Chapter torque_chapter(const AssemblyPlan& plan) {
         for (const auto& pass : t.passes)
             if (!pass.last) before += fmt::format("{}{}", before.empty() ? "first " : ", then ", told(Value(pass.torque), 3));
         out.blocks.emplace_back(Banner{told(Value(t.passes.back().torque), 3), fmt::format("{}; turn the {}", before, t.turned)});
-    }
-    if (t.passes.empty())
+    } else {
         out.blocks.emplace_back(Banner{"NO SETTING YET",
                                        "it comes from a test on this joint; do not tighten before it is written here: ____ N·m + ____°",
                                        Tone::caution});
+    }
     std::string order;
     for (const auto bolt : plan.tightening_order) order += fmt::format("{}{}", order.empty() ? "" : ", ", bolt + 1);
     Listing words;

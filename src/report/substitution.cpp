@@ -14,12 +14,6 @@ namespace faywright {
 
 namespace {
 
-std::string upper(std::string_view text) {
-    std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(), [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c; });
-    return out;
-}
-
 std::string basis_text(const Source& source) { return fmt::format("{} [{}]", citation(source), word(source.basis)); }
 
 std::vector<const Trial*> trials_of(const Substitution& review) {
@@ -66,10 +60,6 @@ std::string understood_text(const Offer& offer) {
         out += fmt::format("{}{} is read as its successor {}", out.empty() ? "" : "; ", offer.written_standard->name,
                            *offer.written_standard->successor);
     return out;
-}
-
-std::string reason_text(const Reason& r) {
-    return r.words.empty() ? std::string(r.rule->title) : fmt::format("{}: {}", r.rule->title, r.words);
 }
 
 std::string verdict_line(const Substitution& review) {
@@ -205,8 +195,12 @@ json::Json problem_json(const OfferProblem& p) {
 
 }  // namespace
 
+std::string reason_text(const Reason& r) {
+    return r.words.empty() ? std::string(r.rule->title) : fmt::format("{}: {}", r.rule->title, r.words);
+}
+
 std::string substitution_text(const Substitution& review, const Joint& joint, const std::vector<std::string>& warnings) {
-    std::string out = wrapped(heading(joint, review), upper(word_of(review.verdict)) + "  ", "      ");
+    std::string out = wrapped(heading(joint, review), raised(std::string(word_of(review.verdict))) + "  ", "      ");
     // What speaks for an acceptance is that nothing speaks against it.
     const bool noted = review.verdict == Verdict::accept;
     out += wrapped(verdict_line(review), noted ? "noted:   " : "because: ", "         ");

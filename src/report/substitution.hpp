@@ -8,6 +8,9 @@
 
 namespace faywright {
 
+/// A rule's title, and the words that end its sentence.
+[[nodiscard]] std::string reason_text(const Reason& reason);
+
 [[nodiscard]] std::string substitution_text(const Substitution& review, const Joint& joint, const std::vector<std::string>& warnings);
 [[nodiscard]] std::string substitution_markdown(const Substitution& review, const Joint& joint, const std::vector<std::string>& warnings);
 [[nodiscard]] std::string substitution_json(const Substitution& review, const Joint& joint, const std::vector<std::string>& warnings);

@@ -2,6 +2,7 @@
 #include "assess/assembly.hpp"
 
 #include "assess/ordered.hpp"
+#include "assess/sentences.hpp"
 #include "joint/joints.hpp"
 #include "joint/reading.hpp"
 #include "quantity/text.hpp"
@@ -16,20 +17,12 @@ using namespace joint_tests;
 
 namespace {
 
-struct Planned {
-    std::unique_ptr<Joint> joint;
-    std::unique_ptr<Assessment> assessment;
+struct Planned : WholeJoint {
     AssemblyPlan plan;
 };
 
 Planned planned(const std::string& text) {
-    Planned out;
-    Diagnostics diagnostics;
-    auto joint = read_joint(text, "joint.toml", built_in(), diagnostics);
-    REQUIRE_MESSAGE(joint, diagnostics.text());
-    out.joint = std::make_unique<Joint>(*joint);
-    out.assessment = assessed(*out.joint);
-    add_outlook(built_in(), *out.assessment);
+    Planned out{whole_joint(text), {}};
     out.plan = assembly_plan(*out.assessment, built_in());
     return out;
 }
@@ -43,16 +36,6 @@ const AssemblyStep& step_of(const AssemblyPlan& plan, AssemblyStage stage) {
     const auto found = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const auto& step) { return step.stage == stage; });
     REQUIRE(found != plan.steps.end());
     return *found;
-}
-
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
-/// What is wrong with a sentence of a sheet, or nothing.
-std::string untidy(const std::string& text) {
-    if (text.empty()) return "nothing said";
-    if (says(text, "  ") || says(text, " .") || says(text, "..") || says(text, " ,") || text.front() == ' ') return "spaces: " + text;
-    if (text.back() != '.') return "does not end: " + text;
-    return {};
 }
 
 std::string untidy(const RowSource& source) {

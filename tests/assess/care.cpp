@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "assess/care.hpp"
 
+#include "assess/sentences.hpp"
+
 #include "joint/joints.hpp"
 #include "joint/reading.hpp"
 #include "quantity/text.hpp"
@@ -13,37 +15,23 @@ using namespace joint_tests;
 
 namespace {
 
-struct Cared {
-    std::unique_ptr<Joint> joint;
-    std::unique_ptr<Assessment> assessment;
+struct Cared : WholeJoint {
     CarePlan plan;
 };
 
 Cared cared(const std::string& text) {
-    Cared out;
-    Diagnostics diagnostics;
-    auto joint = read_joint(text, "joint.toml", built_in(), diagnostics);
-    REQUIRE_MESSAGE(joint, diagnostics.text());
-    out.joint = std::make_unique<Joint>(*joint);
-    out.assessment = assessed(*out.joint);
-    add_outlook(built_in(), *out.assessment);
+    Cared out{whole_joint(text), {}};
     out.plan = care_plan(*out.assessment, built_in());
     return out;
 }
 
 std::string living_in(const std::string& exposures) { return edited(sound_lap, "\"inland farm\", \"inland town\"", exposures); }
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
 bool any_says(const std::vector<Statement>& list, const std::string& words) {
     return std::any_of(list.begin(), list.end(), [&](const auto& s) { return says(s.words, words); });
 }
 
-std::string untidy(const std::string& text) {
-    if (text.empty()) return "nothing said";
-    if (says(text, "  ") || says(text, " .") || says(text, "..") || says(text, " ,") || text.front() == ' ') return "spaces: " + text;
-    return text.back() == '.' ? "" : "does not end: " + text;
-}
+using joint_tests::untidy;
 
 std::string untidy(const std::vector<Statement>& list) {
     std::string out;

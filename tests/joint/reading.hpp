@@ -63,6 +63,21 @@ inline std::unique_ptr<Assessment> assessed(const Joint& joint) {
     return assessment;
 }
 
+/// A joint read, with its assessment and its outlook; the assessment points into the joint.
+struct WholeJoint {
+    std::unique_ptr<Joint> joint;
+    std::unique_ptr<Assessment> assessment;
+};
+inline WholeJoint whole_joint(const std::string& text) {
+    Diagnostics diagnostics;
+    auto joint = read_joint(text, "joint.toml", built_in(), diagnostics);
+    REQUIRE_MESSAGE(joint, diagnostics.text());
+    WholeJoint out{std::make_unique<Joint>(std::move(*joint)), nullptr};
+    out.assessment = assessed(*out.joint);
+    add_outlook(built_in(), *out.assessment);
+    return out;
+}
+
 /// What is wrong with an assessment whatever the joint: the first of it, or nothing.
 inline std::string unsound(const Assessment& a) {
     if (a.count == 0 || a.count > a.results.size()) return fmt::format("{} results", a.count);

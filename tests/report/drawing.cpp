@@ -3,21 +3,13 @@
 
 #include "report/escape.hpp"
 
+#include "report/occurrences.hpp"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
 using namespace faywright;
-
-namespace {
-
-std::size_t count(const std::string& text, std::string_view what) {
-    std::size_t n = 0;
-    for (auto at = text.find(what); at != std::string::npos; at = text.find(what, at + what.size())) ++n;
-    return n;
-}
-
-}  // namespace
 
 TEST_SUITE("report/drawing") {
     TEST_CASE("text is data in markup") {

@@ -12,18 +12,6 @@ using namespace joint_tests;
 
 namespace {
 
-struct Assessed {
-    std::optional<Joint> joint;
-    std::unique_ptr<Assessment> assessment;
-
-    explicit Assessed(const std::string& text) {
-        Diagnostics diagnostics;
-        joint = read_joint(text, "joint.toml", built_in(), diagnostics);
-        REQUIRE_MESSAGE(joint, diagnostics.text());
-        assessment = assessed(*joint);
-    }
-};
-
 /// Width and height of the filled rectangles, in millimetres of the joint.
 std::vector<std::pair<double, double>> rectangles(const Drawing& drawing, Fill fill) {
     std::vector<std::pair<double, double>> out;
@@ -50,7 +38,7 @@ bool says(const Drawing& drawing, const std::string& words) {
 
 TEST_SUITE("report/joint_pictures") {
     TEST_CASE("the section is to scale: rail, plate, tube, bolt, head, nut and washers have their sizes") {
-        const Assessed a(demo("drawbar.toml"));
+        const auto a = whole_joint(demo("drawbar.toml"));
         const auto drawing = section_picture(*a.assessment, SectionDetail::dimensions);
         const auto& thread = a.joint->bolt.thread;
         CHECK(has(rectangles(drawing, Fill::aluminium), 100, 160));
@@ -69,8 +57,8 @@ TEST_SUITE("report/joint_pictures") {
     }
 
     TEST_CASE("a layer too thin to be seen is drawn thicker, and the picture says so") {
-        const Assessed a(edited(demo("drawbar.toml"), "[[part]]\nkind = \"section\"",
-                                "[[part]]\nkind = \"layer\"\nmaterial = \"jointing compound\"\n\n[[part]]\nkind = \"section\""));
+        const auto a = whole_joint(edited(demo("drawbar.toml"), "[[part]]\nkind = \"section\"",
+                                          "[[part]]\nkind = \"layer\"\nmaterial = \"jointing compound\"\n\n[[part]]\nkind = \"section\""));
         const auto drawing = section_picture(*a.assessment, SectionDetail::dimensions);
         CHECK(drawing.title().find("thicker than they are") != std::string::npos);
         CHECK(rectangles(drawing, Fill::layer).size() == 1);
@@ -79,7 +67,7 @@ TEST_SUITE("report/joint_pictures") {
 
     TEST_CASE("what is drawn of any demo joint stays on the paper") {
         for (const auto& name : demo_names()) {
-            const Assessed a(demo(name));
+            const auto a = whole_joint(demo(name));
             for (const auto& drawing : {section_picture(*a.assessment, SectionDetail::dimensions),
                                         section_picture(*a.assessment, SectionDetail::parts), pattern_picture(*a.assessment)}) {
                 const auto extent = extent_of(drawing);
@@ -90,7 +78,7 @@ TEST_SUITE("report/joint_pictures") {
     }
 
     TEST_CASE("arrows of the plan are the bolts' loads: direction and length") {
-        const Assessed a(demo("drawbar.toml"));
+        const auto a = whole_joint(demo("drawbar.toml"));
         const auto* result = governing_of_bolts(*a.assessment);
         REQUIRE(result != nullptr);
         const auto use = use_of_bolts(*a.assessment, *result);

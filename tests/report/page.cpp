@@ -4,6 +4,8 @@
 #include "quantity/text.hpp"
 #include "report/typography.hpp"
 
+#include "report/occurrences.hpp"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -13,12 +15,6 @@ using namespace faywright;
 namespace {
 
 constexpr const char* hostile = "<script>alert(1)</script> \"&]]> | `x` *y* [z](javascript:alert(1)) </style>";
-
-std::size_t count(const std::string& text, std::string_view what) {
-    std::size_t n = 0;
-    for (auto at = text.find(what); at != std::string::npos; at = text.find(what, at + what.size())) ++n;
-    return n;
-}
 
 /// A page with the text in every place that takes one.
 Page page_of(const std::string& text) {

@@ -14,22 +14,6 @@ using namespace joint_tests;
 
 namespace {
 
-/// A joint with its assessment and outlook; the assessment points into the joint.
-struct Pictured {
-    std::unique_ptr<Joint> joint;
-    std::unique_ptr<Assessment> assessment;
-};
-
-Pictured pictured(const std::string& text) {
-    Diagnostics diagnostics;
-    auto joint = read_joint(text, "joint.toml", built_in(), diagnostics);
-    REQUIRE_MESSAGE(joint, diagnostics.text());
-    Pictured out{std::make_unique<Joint>(std::move(*joint)), nullptr};
-    out.assessment = assessed(*out.joint);
-    add_outlook(built_in(), *out.assessment);
-    return out;
-}
-
 const std::string long_name = "drawbar leg of the left hand side, second revision, galvanised";
 
 /// Sound joints, failing ones, with and without tube, pull and friction.
@@ -105,7 +89,7 @@ struct Measure {
 TEST_SUITE("report/pictures") {
     TEST_CASE("every picture is whole, fits the paper, and no words lie over others") {
         for (const auto& text : kinds()) {
-            const auto p = pictured(text);
+            const auto p = whole_joint(text);
             for (const auto& drawing : pictures_of(*p.assessment)) {
                 INFO(p.joint->title << ": " << drawing.title());
                 const auto extent = extent_of(drawing);
@@ -122,7 +106,7 @@ TEST_SUITE("report/pictures") {
     }
 
     TEST_CASE("the same joint draws the same bytes") {
-        const auto one = pictured(demo("drawbar.toml")), other = pictured(demo("drawbar.toml"));
+        const auto one = whole_joint(demo("drawbar.toml")), other = whole_joint(demo("drawbar.toml"));
         const auto first = pictures_of(*one.assessment), second = pictures_of(*other.assessment);
         REQUIRE(first.size() == second.size());
         for (std::size_t i = 0; i < first.size(); ++i) CHECK(svg_of(first[i], "x") == svg_of(second[i], "x"));
@@ -132,7 +116,7 @@ TEST_SUITE("report/pictures") {
         const std::string evil = "<script>alert(1)</script>&\\\"'";
         auto text = edited(demo("drawbar.toml"), "name = \"drawbar\"", "name = \"" + evil + "\"");
         text = edited_everywhere(text, "name = \"ball pulled down, 0.5 m g\"", "name = \"" + evil + "\"");
-        const auto p = pictured(text);
+        const auto p = whole_joint(text);
         bool named = false;
         for (const auto& drawing : pictures_of(*p.assessment)) {
             const auto svg = svg_of(drawing, "x");
@@ -144,7 +128,7 @@ TEST_SUITE("report/pictures") {
 
     TEST_CASE("a bar for each check that applies, hatched where it fails, as long as its utilisation") {
         for (const auto& text : kinds()) {
-            const auto p = pictured(text);
+            const auto p = whole_joint(text);
             const auto& a = *p.assessment;
             const auto drawing = utilisation_picture(a);
             auto list = by_utilisation(a);
@@ -167,7 +151,7 @@ TEST_SUITE("report/pictures") {
     }
 
     TEST_CASE("bars of the clamp end at its stages, and the line of slip stands where the check turns") {
-        const auto p = pictured(sound_lap);
+        const auto p = whole_joint(sound_lap);
         const auto& a = *p.assessment;
         const auto drawing = clamp_picture(a);
         const auto bars = filled(drawing, {Fill::pale, Fill::steel, Fill::none});
@@ -188,14 +172,14 @@ TEST_SUITE("report/pictures") {
     }
 
     TEST_CASE("where friction is not counted on the picture says so and has no line") {
-        const auto p = pictured(through_tubes);
+        const auto p = whole_joint(through_tubes);
         const auto drawing = clamp_picture(*p.assessment);
         CHECK(!says(drawing, "slip asks for"));
         CHECK(says(drawing, "No line for slip: the tube passes the walls"));
     }
 
     TEST_CASE("the joint diagram shows what the pull leaves, or says that nothing pulls") {
-        const auto p = pictured(sound_lap);
+        const auto p = whole_joint(sound_lap);
         const auto worst = worst_pull(p.assessment->state);
         REQUIRE(worst.pull > newton(0));
         const auto& separation = *find_check(*p.assessment, "separation");
@@ -213,10 +197,10 @@ TEST_SUITE("report/pictures") {
     }
 
     TEST_CASE("the tube's picture is there where a tube is, and exaggerates openly") {
-        CHECK(!tube_fit_picture(*pictured(plain_plates).assessment));
-        CHECK(!tube_fit_picture(*pictured(open_box).assessment));
-        const auto between = tube_fit_picture(*pictured(sound_lap).assessment),
-                   through = tube_fit_picture(*pictured(through_tubes).assessment);
+        CHECK(!tube_fit_picture(*whole_joint(plain_plates).assessment));
+        CHECK(!tube_fit_picture(*whole_joint(open_box).assessment));
+        const auto between = tube_fit_picture(*whole_joint(sound_lap).assessment),
+                   through = tube_fit_picture(*whole_joint(through_tubes).assessment);
         REQUIRE(between);
         REQUIRE(through);
         CHECK(says(*between, "Exaggerated"));
@@ -225,7 +209,7 @@ TEST_SUITE("report/pictures") {
     }
 
     TEST_CASE("each part's line of life reaches 100 % at the life that is told") {
-        const auto p = pictured(demo("drawbar.toml"));
+        const auto p = whole_joint(demo("drawbar.toml"));
         REQUIRE(!p.assessment->corrosion.exposures.empty());
         std::size_t reached = 0;
         for (const auto& exposure : p.assessment->corrosion.exposures) {
@@ -252,7 +236,7 @@ TEST_SUITE("report/pictures") {
     }
 
     TEST_CASE("bars of the samples are as high as their shares") {
-        const auto p = pictured(sound_lap);
+        const auto p = whole_joint(sound_lap);
         UncertaintySettings settings;
         settings.sampling = {2000, 1, 1};
         Progress progress;
