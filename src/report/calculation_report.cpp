@@ -14,6 +14,8 @@
 
 #include <fmt/format.h>
 
+#include <array>
+#include <bit>
 #include <set>
 #include <unordered_map>
 
@@ -258,21 +260,27 @@ public:
 
     void add(std::string title, const std::vector<Step>& steps) {
         chapter_.blocks.emplace_back(Heading{std::move(title)});
-        for (auto& table : tables_of(steps)) add_table(std::move(table));
+        for (const auto& calculator : calculators_of(steps)) add_table(calculator);
         refer();
     }
 
 private:
-    void add_table(StepTable table) {
-        std::string lines = table.title;
-        for (const auto& row : table.rows)
-            for (const auto* cell : {&row.symbol, &row.formula, &row.with_values, &row.result}) lines.append("|").append(*cell);
+    void add_table(std::span<const Step> steps) {
+        // Many come again: they are told apart before they are set in words.
+        std::string lines;
+        for (const auto& step : steps) {
+            for (const auto* text : {&step.symbol, &step.formula, &step.substituted, &step.words}) lines.append(*text).append("|");
+            // Rounding of the last digits makes no other table.
+            const auto value = std::bit_cast<std::array<char, sizeof(float)>>(static_cast<float>(step.value.si()));
+            lines.append(value.data(), value.size());
+        }
         const auto [place, fresh] = numbers_.emplace(std::move(lines), numbers_.size() + 1);
         if (!fresh) {
-            again_.push_back(fmt::format("T{} ({})", place->second, table.title));
+            again_.push_back(fmt::format("T{} ({})", place->second, steps.front().formula));
             return;
         }
         refer();
+        auto table = table_of(steps);
         table.title = fmt::format("T{}  {}", place->second, table.title);
         chapter_.blocks.emplace_back(std::move(table));
     }

@@ -5,6 +5,7 @@
 #include "quantity/steps.hpp"
 #include "report/drawing.hpp"
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -75,8 +76,10 @@ struct StepTable {
     std::string title, source;
     std::vector<StepRow> rows;
 };
-/// A table for each calculator that a derivation passes.
-[[nodiscard]] std::vector<StepTable> tables_of(const std::vector<Step>& steps);
+/// The steps of each calculator that a derivation passes; they point into it.
+[[nodiscard]] std::vector<std::span<const Step>> calculators_of(const std::vector<Step>& steps);
+/// One calculator's steps as a table.
+[[nodiscard]] StepTable table_of(std::span<const Step> steps);
 
 /// The drawing's title is the caption, its description the text in its place.
 struct Picture {

@@ -38,7 +38,7 @@ Page page_of(const std::string& text) {
                              text,
                              {Heading{text}, Paragraph{text, Tone::caution}, Banner{text, text, Tone::fail}, Listing{{text, text}, true},
                               Grid{text, {{text}, {text, Align::right}}, {{text, Cell(text, Tone::fail)}, {text, text}}},
-                              tables_of({heading, input}).front(), Picture{drawing, "picture"}, Blanks{text, {text, "date"}}}});
+                              table_of(std::vector{heading, input}), Picture{drawing, "picture"}, Blanks{text, {text, "date"}}}});
     return page;
 }
 
@@ -91,7 +91,7 @@ TEST_SUITE("report/page") {
                   .source = {},
                   .code = "",
                   .evident = ""};
-        Page page{PageKind::report, "t", "t", {{"c", "", {tables_of({step}).front()}}}, {}};
+        Page page{PageKind::report, "t", "t", {{"c", "", {table_of(std::vector{step})}}}, {}};
         const auto out = page_html(page);
         CHECK(out.find("F<sub>b,Rd</sub>") != std::string::npos);
         CHECK(out.find("max(k<sub>1</sub>·α<sub>b</sub>, 0 N)") != std::string::npos);
@@ -107,9 +107,9 @@ TEST_SUITE("report/page") {
                   .source = {},
                   .code = "",
                   .evident = ""};
-        CHECK(tables_of({step}).front().rows.front().with_values.empty());
+        CHECK(table_of(std::vector{step}).rows.front().with_values.empty());
         step.formula = "a + b";
-        CHECK(tables_of({step}).front().rows.front().with_values == "2 + 2");
+        CHECK(table_of(std::vector{step}).rows.front().with_values == "2 + 2");
     }
 
     TEST_CASE("long words of a cell may be broken, and read the same") {
